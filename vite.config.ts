@@ -1,0 +1,15 @@
+/** @module How the browser app is built from src/web into dist/web. */
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+export default defineConfig({
+  root: 'src/web',
+  base: '/',
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    target: 'es2023',
+    reportCompressedSize: false,
+  },
+});

@@ -1,0 +1,46 @@
+/** @module Which tests there are: units beside the code, structure rules, stores, and the app in a real browser. */
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    maxWorkers: 2,
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['src/**/*.test.{ts,tsx}', 'test/{outside,job,unit}/**/*.test.ts'],
+        },
+      },
+      {
+        test: {
+          name: 'rules',
+          environment: 'node',
+          include: ['test/checks/**/*.test.ts'],
+          exclude: ['test/checks/fixtures/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'store',
+          environment: 'node',
+          include: ['test/store/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['test/browser/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+    coverage: { provider: 'v8', include: ['src/**/*.ts'], exclude: ['src/web/**', '**/*.test.ts'] },
+  },
+});
