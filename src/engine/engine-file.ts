@@ -1,0 +1,190 @@
+/** @module The engine type file as a person writes it: the one source of its types, its validation and its published schema. */
+import { z } from 'zod';
+
+const name = z
+  .string()
+  .regex(/^[a-z][a-z0-9-]{0,63}$/, 'a name is small letters, digits and hyphens, beginning with a letter');
+const words = z.string().min(1).max(400);
+/** A figure with its unit, as the manual prints it: `54.980 mm`, `90 N·m`, `0.95 deg/mm`. */
+const figure = z.string().min(1).max(60);
+const names = z.array(name).min(1).max(64);
+
+const bounds = z
+  .strictObject({ least: figure.optional(), greatest: figure.optional() })
+  .describe('a least figure, a greatest figure or both');
+
+export const limitsFile = z.strictObject({
+  new: bounds.optional().describe('limits as made'),
+  wear: bounds.optional().describe('how far it may go and still be put back'),
+});
+
+export type ExpressionFile =
+  | string
+  | { readonly least: string }
+  | { readonly greatest: string }
+  | { readonly mean: string }
+  | { readonly 'range-over-axes': string }
+  | { readonly 'range-over-planes': string }
+  | { readonly difference: readonly [ExpressionFile, ExpressionFile] }
+  | { readonly sum: readonly ExpressionFile[] }
+  | { readonly factor: readonly [number, ExpressionFile] };
+
+const expression: z.ZodType<ExpressionFile> = z.lazy(() =>
+  z.union([
+    name,
+    z.strictObject({ least: name }),
+    z.strictObject({ greatest: name }),
+    z.strictObject({ mean: name }),
+    z.strictObject({ 'range-over-axes': name }),
+    z.strictObject({ 'range-over-planes': name }),
+    z.strictObject({ difference: z.tuple([expression, expression]) }),
+    z.strictObject({ sum: z.array(expression).min(2).max(12) }),
+    z.strictObject({ factor: z.tuple([z.number(), expression]) }),
+  ]),
+);
+
+const placeKind = z.strictObject({
+  title: words,
+  count: z.int().min(1).max(64),
+  along: z
+    .enum(['cylinder', 'bearing', 'engine'])
+    .describe('how the places stand along the crank: one a cylinder, one a main bearing, or once for the engine'),
+  drawn: z
+    .enum(['main', 'big-end', 'bore', 'piston', 'pump', 'cam', 'head', 'thrust', 'valve', 'gear', 'other'])
+    .describe('what the drawing shows there'),
+});
+
+const characteristic = z.strictObject({
+  title: words,
+  at: name.describe('the kind of place'),
+  scheme: z
+    .strictObject({ planes: names.optional(), axes: names.optional() })
+    .optional()
+    .describe('planes and axes of two-point sizes (ISO 14405-1), in the order in which they are taken'),
+  derived: expression.optional().describe('computed from other characteristics and not measured itself'),
+  wears: z.enum(['smaller', 'larger', 'either']).describe('which way wear takes it'),
+  instrument: z
+    .enum([
+      'outside micrometer',
+      'bore gauge',
+      'dial gauge',
+      'depth gauge',
+      'feeler set',
+      'caliper',
+      'ball micrometer',
+    ])
+    .optional(),
+  limits: limitsFile.optional(),
+  source: words.optional().describe("the manual's page"),
+});
+
+const component = z.strictObject({
+  title: words,
+  at: name.describe('the kind of place'),
+  together: z.boolean().describe('one option for all places (one crank, one block), or each place by itself'),
+  'judged-by': z.array(name).max(24).describe('characteristics that must allow it to be put back'),
+  'put-back': z.boolean().describe('whether a used one may be put back at all'),
+  life: figure.describe('hours expected of a new or machined one, for example `8000 h`'),
+  sizes: z
+    .strictObject({
+      of: name.describe('the characteristic that is machined'),
+      'clean-up': figure.describe('what must be left to take off at the worst place'),
+      steps: z
+        .array(z.strictObject({ name: words, limits: limitsFile }))
+        .min(1)
+        .max(12),
+    })
+    .optional()
+    .describe('rework steps in the order in which they are taken; the size as made is called `standard`'),
+});
+
+const offer = z.strictObject({
+  component: name,
+  does: z.enum(['machine', 'replace']),
+  size: words.describe('`standard` or the name of a step'),
+  supplier: words,
+  price: z.string().regex(/^\d{1,7}(\.\d{1,2})?$/, 'a price is a decimal with at most two places, without currency'),
+  per: z.enum(['set', 'place']),
+  'set-up': z
+    .strictObject({ name, price: z.string().regex(/^\d{1,7}(\.\d{1,2})?$/) })
+    .optional()
+    .describe('paid once, however many offers share the set-up'),
+  days: z.number().min(0).max(400),
+});
+
+const coupling = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('same size'),
+    components: z.tuple([name, name]).describe('the second follows the size of the first, place by place'),
+  }),
+  z.strictObject({
+    kind: z.literal('renew with'),
+    if: name,
+    is: z.array(z.enum(['put back', 'machine', 'replace'])).min(1),
+    renew: name,
+  }),
+]);
+
+const fastener = z.strictObject({
+  title: words,
+  at: name,
+  count: z.int().min(1).max(200).describe('how many at each place'),
+  thread: z.string().regex(/^M\d{1,2}(x\d(\.\d{1,2})?)?$/, 'a metric thread such as M12 or M12x1.25'),
+  class: z.enum(['8.8', '10.9', '12.9']),
+  'thread-state': z.enum(['dry', 'oiled', 'compound']).describe('goes with every torque and is never converted'),
+  friction: z.tuple([z.number(), z.number()]).describe('least and greatest coefficient of friction in that state'),
+  stages: z.array(figure).min(1).max(8).describe('torques in order, the last one final'),
+  hand: z.enum(['right', 'left']).default('right'),
+  source: words.optional(),
+});
+
+const operation = z.strictObject({
+  title: words,
+  phase: z.enum(['strip', 'build', 'set', 'run']),
+  at: name.optional(),
+  after: z.array(name).max(32).default([]),
+  needs: z.array(name).max(24).default([]).describe('characteristics that must be proved: a hold point'),
+  cautions: z.array(words).max(12).default([]),
+});
+
+const pumpTiming = z.strictObject({
+  at: name.describe('the kind of place where the pumps sit'),
+  datum: figure.describe("the manual's datum dimension"),
+  depth: name.describe('the characteristic measured at the timing point; pack needed = datum less depth'),
+  found: name.optional().describe('the characteristic that holds the pack as found'),
+  'shims-sit': z.enum(['under the pump flange', 'under the tappet button', 'on the pad']),
+  'adding-shims': z.enum(['retards', 'advances']),
+  rate: figure.describe('crank degrees per millimetre of shim, for example `0.95 deg/mm`'),
+  tolerance: figure.describe('how far a fitted pack may be from the pack needed, mm'),
+  'most-shims': z.int().min(1).max(12),
+  range: bounds.describe('packs that the pumps are made to take'),
+  shims: z.array(figure).min(1).max(60).describe('thicknesses made for this pump'),
+  source: words.optional(),
+});
+
+const book = <T extends z.ZodType>(value: T) => z.record(name, value);
+
+export const engineFile = z.strictObject({
+  format: z.literal('endfloat engine type 1'),
+  id: name,
+  title: words,
+  version: z.int().min(1),
+  source: words.describe('the manual: number, edition'),
+  checked: z.strictObject({ by: words, on: words }).optional().describe('the second person who checked the figures'),
+  cylinders: z.int().min(1).max(20),
+  layout: z.enum(['in line', 'vee']),
+  stroke: figure,
+  rod: figure.describe('connecting rod, between centres'),
+  'pin-offset': figure,
+  'firing-order': z.array(z.int().min(1)).min(1).max(20),
+  places: book(placeKind),
+  characteristics: book(characteristic),
+  components: book(component),
+  offers: z.array(offer).max(2000),
+  couplings: z.array(coupling).max(200).default([]),
+  fasteners: book(fastener).default({}),
+  operations: book(operation).default({}),
+  'pump-timing': pumpTiming.optional(),
+});
+
+export type EngineFile = z.infer<typeof engineFile>;

@@ -1,0 +1,161 @@
+/** @module The engine type as the core uses it: places spelled out, figures in millimetres and radians, names resolved. */
+import type { Hours, Millimetres, NewtonMetres, Radians } from '../quantity/brand.ts';
+import type { Typed } from '../quantity/typed.ts';
+
+/** A place such as `main.2`. */
+export type PlaceId = string;
+
+export interface Place {
+  readonly id: PlaceId;
+  /** The kind, `main` in `main.2`. */
+  readonly kind: string;
+  /** 1 and up. */
+  readonly number: number;
+  /** For reading aloud: `main bearing 2`. */
+  readonly title: string;
+}
+
+export interface PlaceKind {
+  readonly name: string;
+  readonly title: string;
+  readonly count: number;
+  readonly along: 'cylinder' | 'bearing' | 'engine';
+  readonly drawn: string;
+}
+
+/** An interval open where a bound is missing; figures in mm, with the words of the manual. */
+export interface Bounds {
+  readonly least?: Millimetres;
+  readonly greatest?: Millimetres;
+}
+
+export interface Limits {
+  /** As made. */
+  readonly new: Bounds;
+  /** As may go back: the wear limit on the side to which it wears, the limit as made on the other. */
+  readonly goesBack: Bounds;
+  /** As the manual prints them, for the record: `new.least`, `new.greatest`, `wear.least`, `wear.greatest`. */
+  readonly printed: Readonly<Record<string, Typed>>;
+}
+
+export type Expression =
+  | { readonly kind: 'reading'; readonly of: string }
+  | { readonly kind: 'least' | 'greatest' | 'mean' | 'range over axes' | 'range over planes'; readonly of: string }
+  | { readonly kind: 'difference'; readonly from: Expression; readonly less: Expression }
+  | { readonly kind: 'sum'; readonly of: readonly Expression[] }
+  | { readonly kind: 'factor'; readonly factor: number; readonly of: Expression };
+
+export interface Characteristic {
+  readonly name: string;
+  readonly title: string;
+  /** Kind of place. */
+  readonly at: string;
+  /** `['']` where the scheme names none, so that every characteristic has at least one cell. */
+  readonly planes: readonly string[];
+  readonly axes: readonly string[];
+  readonly derived?: Expression;
+  readonly wears: 'smaller' | 'larger' | 'either';
+  readonly instrument?: string;
+  readonly limits?: Limits;
+  readonly source?: string;
+}
+
+export interface SizeStep {
+  readonly name: string;
+  readonly limits: Limits;
+}
+
+export interface Component {
+  readonly name: string;
+  readonly title: string;
+  readonly at: string;
+  readonly together: boolean;
+  readonly judgedBy: readonly string[];
+  readonly putBack: boolean;
+  readonly life: Hours;
+  readonly sizes?: { readonly of: string; readonly cleanUp: Millimetres; readonly steps: readonly SizeStep[] };
+}
+
+export interface Offer {
+  readonly component: string;
+  readonly does: 'machine' | 'replace';
+  readonly size: string;
+  readonly supplier: string;
+  /** Hundredths of the shop's currency, so that sums are exact. */
+  readonly cents: number;
+  readonly per: 'set' | 'place';
+  readonly setUp?: { readonly name: string; readonly cents: number };
+  readonly days: number;
+}
+
+export type Coupling =
+  | { readonly kind: 'same size'; readonly leader: string; readonly follower: string }
+  | {
+      readonly kind: 'renew with';
+      readonly if: string;
+      readonly is: readonly ('put back' | 'machine' | 'replace')[];
+      readonly renew: string;
+    };
+
+export interface Fastener {
+  readonly name: string;
+  readonly title: string;
+  readonly at: string;
+  readonly count: number;
+  readonly diameter: Millimetres;
+  readonly pitch: Millimetres;
+  readonly class: '8.8' | '10.9' | '12.9';
+  readonly threadState: 'dry' | 'oiled' | 'compound';
+  readonly friction: readonly [number, number];
+  readonly stages: readonly NewtonMetres[];
+  readonly hand: 'right' | 'left';
+}
+
+export interface Operation {
+  readonly name: string;
+  readonly title: string;
+  readonly phase: 'strip' | 'build' | 'set' | 'run';
+  readonly at?: string;
+  readonly after: readonly string[];
+  /** Characteristics to be proved before it is done; none: no hold point. */
+  readonly needs: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+export interface PumpTiming {
+  readonly at: string;
+  readonly datum: Millimetres;
+  readonly depth: string;
+  readonly found?: string;
+  readonly shimsSit: 'under the pump flange' | 'under the tappet button' | 'on the pad';
+  readonly addingShims: 'retards' | 'advances';
+  /** Crank angle per millimetre of shim, unsigned. */
+  readonly rate: Radians;
+  readonly tolerance: Millimetres;
+  readonly mostShims: number;
+  readonly range: Bounds;
+  readonly shims: readonly Millimetres[];
+}
+
+export interface EngineType {
+  readonly id: string;
+  readonly title: string;
+  readonly version: number;
+  readonly source: string;
+  readonly checked?: { readonly by: string; readonly on: string };
+  readonly cylinders: number;
+  readonly layout: 'in line' | 'vee';
+  readonly stroke: Millimetres;
+  readonly rod: Millimetres;
+  readonly pinOffset: Millimetres;
+  readonly firingOrder: readonly number[];
+  readonly placeKinds: ReadonlyMap<string, PlaceKind>;
+  readonly places: ReadonlyMap<PlaceId, Place>;
+  readonly characteristics: ReadonlyMap<string, Characteristic>;
+  readonly components: ReadonlyMap<string, Component>;
+  readonly offers: readonly Offer[];
+  readonly couplings: readonly Coupling[];
+  readonly fasteners: ReadonlyMap<string, Fastener>;
+  readonly operations: ReadonlyMap<string, Operation>;
+  readonly pumpTiming?: PumpTiming;
+}

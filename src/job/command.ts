@@ -1,0 +1,34 @@
+/** @module What a person asks of a job: each command, accepted, becomes one event. */
+import type { Fact } from './event.ts';
+
+type Asked<Kind extends Fact['kind'], Name extends string> = { readonly kind: Name } & Omit<
+  Extract<Fact, { kind: Kind }>,
+  'kind'
+>;
+
+export type Request =
+  | Asked<'booked in', 'book in'>
+  | Asked<'instrument brought', 'bring instrument'>
+  | Asked<'reading taken', 'take reading'>
+  | Asked<'reading struck out', 'strike out reading'>
+  | Asked<'doubt answered', 'answer doubt'>
+  | Asked<'size found', 'note size found'>
+  | Asked<'finding noted', 'note finding'>
+  | Asked<'shims counted', 'count shims'>
+  | Asked<'plan chosen', 'choose plan'>
+  | Asked<'owner agreed', 'note agreement'>
+  | Asked<'pack fitted', 'fit pack'>
+  | Asked<'operation done', 'do operation'>
+  | Asked<'run step logged', 'log run step'>
+  | Asked<'handed over', 'hand over'>;
+
+/** A request with who, when and where; the id becomes the event's. */
+export interface Command {
+  /** UUIDv7. */
+  readonly id: string;
+  readonly job: string;
+  readonly at: string;
+  readonly actor: string;
+  readonly bench: string;
+  readonly request: Request;
+}

@@ -1,0 +1,102 @@
+/** @module The events of a job: what happened, in the order in which it happened. They are only ever added. */
+import type { Instrument } from '../measure/instrument.ts';
+import type { Cell } from '../measure/reading.ts';
+import type { Typed } from '../quantity/typed.ts';
+
+export type FindingKind = 'scored' | 'pitted' | 'blued' | 'cracked' | 'corroded' | 'worn' | 'sound';
+
+/** A number of shims of one thickness. */
+export interface ShimCount {
+  readonly thickness: Typed;
+  readonly count: number;
+}
+
+/** One line of a chosen plan, by the ids that the plan gave. */
+export interface Choice {
+  readonly slot: string;
+  readonly option: string;
+  /** In words, as it was shown when it was chosen. */
+  readonly says: string;
+  readonly cents: number;
+}
+
+/** What happened, without when and who. */
+export type Fact =
+  | {
+      readonly kind: 'booked in';
+      readonly number: string;
+      /** The engine type file whole, as it stood: the job is pinned to it. */
+      readonly engineType: string;
+      readonly owner: string;
+      /** The engine's plate or serial number, as found. */
+      readonly plate: string;
+      readonly hoursRun: Typed;
+      readonly complaint: string;
+      readonly currency: string;
+      /** Probability of conformance that the shop's rule asks for. */
+      readonly conformance: number;
+      readonly hoursWanted?: Typed;
+      readonly daysWanted?: number;
+    }
+  | { readonly kind: 'instrument brought'; readonly instrument: Instrument }
+  | {
+      readonly kind: 'reading taken';
+      readonly cell: Cell;
+      readonly typed: Typed;
+      readonly instrument: string;
+      readonly temperature?: Typed;
+    }
+  | { readonly kind: 'reading struck out'; readonly reading: string; readonly why: string }
+  | { readonly kind: 'doubt answered'; readonly doubt: string; readonly why: string }
+  | { readonly kind: 'size found'; readonly component: string; readonly size: string }
+  | {
+      readonly kind: 'finding noted';
+      readonly place: string;
+      readonly component: string;
+      readonly finding: FindingKind;
+      readonly mayGoBack: boolean;
+      readonly says: string;
+    }
+  | { readonly kind: 'shims counted'; readonly shims: readonly ShimCount[] }
+  | {
+      readonly kind: 'plan chosen';
+      readonly choices: readonly Choice[];
+      readonly cents: number;
+      readonly days: number;
+      readonly hours: number;
+    }
+  | { readonly kind: 'owner agreed'; readonly name: string; readonly how: string }
+  | { readonly kind: 'pack fitted'; readonly place: string; readonly shims: readonly Typed[] }
+  | { readonly kind: 'operation done'; readonly operation: string; readonly note: string }
+  | {
+      readonly kind: 'run step logged';
+      readonly speed: Typed;
+      readonly load: Typed;
+      readonly minutes: number;
+      readonly oilPressure?: Typed;
+      readonly waterTemperature?: Typed;
+      readonly note: string;
+    }
+  | { readonly kind: 'handed over'; readonly to: string; readonly note: string };
+
+export type FactKind = Fact['kind'];
+
+/** A fact with its envelope, chained to the event before it. */
+export interface JobEvent {
+  /** UUIDv7, made by whoever sent the command, so that a repeated send is harmless. */
+  readonly id: string;
+  readonly job: string;
+  /** 1 for the first. */
+  readonly sequence: number;
+  /** RFC 3339, UTC. */
+  readonly at: string;
+  readonly actor: string;
+  readonly bench: string;
+  /** Version of this kind of event. */
+  readonly version: number;
+  readonly fact: Fact;
+  /** Hash of the event before; 64 zeros for the first. */
+  readonly before: string;
+  /** SHA-256 over the canonical JSON (RFC 8785) of everything above. */
+  readonly hash: string;
+}

@@ -1,0 +1,74 @@
+/** @module What a plan is made of: options of each component, and the one chosen set of them with its proof. */
+import type { Refusal } from '../quantity/refusal.ts';
+
+/** What may be done with one component (at one place, or all places together). */
+export interface Option {
+  /** `mains: machine to 0.25` as a stable name: component@place:does:size:supplier. */
+  readonly id: string;
+  /** The component and, where each place decides by itself, the place: `pistons@piston.2`; else the component alone. */
+  readonly slot: string;
+  readonly component: string;
+  readonly place?: string;
+  readonly does: 'put back' | 'machine' | 'replace';
+  readonly size: string;
+  readonly supplier: string;
+  readonly cents: number;
+  readonly setUp?: { readonly name: string; readonly cents: number };
+  readonly days: number;
+  /** Hours it can be expected to last. */
+  readonly hours: number;
+  readonly newParts: number;
+  /** Why it is sound, in words. */
+  readonly reason: string;
+}
+
+/** An option that was not open, and why. */
+export interface Barred {
+  readonly slot: string;
+  readonly says: string;
+}
+
+/** What is asked of the plan; each can be named in a conflict. */
+export interface Demands {
+  readonly hours?: number;
+  readonly days?: number;
+  readonly cents?: number;
+  /** Slots fixed by a person to one option's id. */
+  readonly fixed?: Readonly<Record<string, string>>;
+}
+
+export interface Plan {
+  readonly kind: 'plan';
+  readonly choices: readonly Option[];
+  readonly barred: readonly Barred[];
+  readonly setUps: readonly { readonly name: string; readonly cents: number }[];
+  readonly cents: number;
+  readonly days: number;
+  /** The engine lasts as long as its shortest component. */
+  readonly hours: number;
+  readonly newParts: number;
+  /** Cost below which no plan exists; equal to cents, since the optimum is proved. */
+  readonly bound: number;
+}
+
+/** No plan exists: a set of demands and limits none of which can be left out of the conflict. */
+export interface Conflict extends Refusal {
+  readonly kind: 'conflict';
+  readonly demands: readonly string[];
+}
+
+/** Readings or decisions that must come first. */
+export interface NotYet {
+  readonly kind: 'not yet';
+  readonly missing: readonly string[];
+}
+
+export type Planned = Plan | Conflict | NotYet;
+
+/** What the core is handed to solve a model: text in LP format in, values of the columns out. */
+export interface LinearAnswer {
+  readonly status: 'optimal' | 'infeasible' | 'stopped';
+  readonly objective: number;
+  readonly columns: Readonly<Record<string, number>>;
+}
+export type Solve = (model: string) => Promise<LinearAnswer>;
