@@ -1,0 +1,48 @@
+#!/usr/bin/env node
+/** @module The `endfloat` command: finds a Node that is new enough, and the program in a checkout or in the package. */
+import { spawn } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+const needed = 24;
+
+const source = here('../src/terminal/main.ts');
+const program = existsSync(source) ? source : here('../dist/terminal/main.js');
+
+const stop = (what, remedy) => {
+  console.error(`endfloat: ${what}\nWhat to do: ${remedy}`);
+  process.exitCode = 2;
+};
+
+const runOnNewerNode = (node) => {
+  const child = spawn(node, [program, ...process.argv.slice(2)], { stdio: 'inherit' });
+  // An interrupt from the keyboard reaches the child by itself; this process only has to outlive it.
+  process.on('SIGINT', () => {});
+  for (const signal of ['SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));
+  child.on('error', (error) =>
+    stop(`Node ${needed} at ${node} does not start: ${error.message}`, 'run npm install again'),
+  );
+  child.on('exit', (code, signal) => {
+    process.exitCode = code ?? (signal === 'SIGINT' ? 130 : 1);
+  });
+};
+
+if (!existsSync(program)) {
+  stop(
+    `the program itself is missing (${program})`,
+    'install the package again, or build it: npm run build:package',
+  );
+} else if (Number(process.versions.node.split('.')[0]) >= needed) {
+  process.argv[1] = program;
+  await import(pathToFileURL(program).href);
+} else {
+  const brought = here(`../node_modules/node/bin/node${process.platform === 'win32' ? '.exe' : ''}`);
+  if (existsSync(brought)) runOnNewerNode(brought);
+  else {
+    stop(
+      `it needs Node ${needed} or newer, and this is Node ${process.versions.node}`,
+      `install Node ${needed}; in a checkout run npm start once, which brings it`,
+    );
+  }
+}
