@@ -27,6 +27,8 @@ export type Fact =
       readonly number: string;
       /** The engine type file whole, as it stood: the job is pinned to it. */
       readonly engineType: string;
+      /** Whose bench it is done on, for the head of the record. */
+      readonly shop?: string;
       readonly owner: string;
       /** The engine's plate or serial number, as found. */
       readonly plate: string;
