@@ -36,7 +36,10 @@ export const buildWebIfStale = async () => {
   const start = performance.now();
   say('Building the browser app …');
   const vite = join(root, 'node_modules', 'vite', 'bin', 'vite.js');
-  const { code, output } = await runQuietly(node24, [vite, 'build', '--logLevel', 'warn'], { cwd: root });
+  const { code, output } = await runQuietly(node24, [vite, 'build', '--logLevel', 'warn'], {
+    cwd: root,
+    env: { ...process.env, NO_COLOR: '1', FORCE_COLOR: '0' },
+  });
   if (code !== 0) return output;
   mkdirSync(join(root, 'dist'), { recursive: true });
   writeFileSync(stampFile, wanted);
