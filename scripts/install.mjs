@@ -12,7 +12,13 @@ const lockFile = join(root, 'package-lock.json');
 const stampFile = join(root, 'node_modules', '.installed-from');
 
 /** The Node that npm brings: the one everything after the install runs on. */
-export const node24 = join(root, 'node_modules', 'node', 'bin', process.platform === 'win32' ? 'node.exe' : 'node');
+export const node24 = join(
+  root,
+  'node_modules',
+  'node',
+  'bin',
+  process.platform === 'win32' ? 'node.exe' : 'node',
+);
 
 const fingerprint = () => {
   const hash = createHash('sha256').update(readFileSync(lockFile));
@@ -27,7 +33,10 @@ const allThere = () => {
 };
 
 const installed = () =>
-  existsSync(stampFile) && readFileSync(stampFile, 'utf8') === fingerprint() && existsSync(node24) && allThere();
+  existsSync(stampFile) &&
+  readFileSync(stampFile, 'utf8') === fingerprint() &&
+  existsSync(node24) &&
+  allThere();
 
 /** npm must not run on the Node that it is about to replace. */
 const pathWithoutOurs = () =>

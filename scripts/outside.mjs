@@ -29,7 +29,9 @@ export const chromiumPath = () => {
       'correct it, or unset it to search the usual places',
     );
   }
-  return asked || chromiumNames.map(onPath).find(Boolean) || chromiumElsewhere.find((path) => existsSync(path));
+  return (
+    asked || chromiumNames.map(onPath).find(Boolean) || chromiumElsewhere.find((path) => existsSync(path))
+  );
 };
 
 const pythonHas = (module) => async () => {
@@ -82,7 +84,9 @@ const installAll = async (before, packages) => {
     say(`Installed in ${since(start)}.`);
     return;
   }
-  say(`${output.trim().split('\n').slice(-12).join('\n')}\napt-get ended with code ${code}; trying one at a time …`);
+  say(
+    `${output.trim().split('\n').slice(-12).join('\n')}\napt-get ended with code ${code}; trying one at a time …`,
+  );
   for (const name of packages) await install([name]);
 };
 

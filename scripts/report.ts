@@ -16,7 +16,7 @@ const moduleFaults = (module: TestModule): readonly string[] => {
 
 export default class CountReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], unhandled: readonly SerializedError[]): void {
-    const file = process.env['TEST_REPORT'];
+    const file = process.env.TEST_REPORT;
     if (!file) return;
     const tests = modules.flatMap((module) => [...module.children.allTests()]);
     const withState = (state: string) => tests.filter((test) => test.result().state === state);

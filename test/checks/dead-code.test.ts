@@ -16,7 +16,8 @@ describe('dead code', () => {
   it('is seen: a file, an export and a package that nothing uses', () => {
     const { code, output } = knip(fixture('dead-code'));
     expect(code).toBe(1);
-    for (const what of ['src/unused-file.ts', 'unusedExport', 'unused-package']) expect(output).toContain(what);
+    for (const what of ['src/unused-file.ts', 'unusedExport', 'unused-package'])
+      expect(output).toContain(what);
     expect(output).not.toMatch(/\busedExport\b/);
   });
 });

@@ -12,7 +12,9 @@ const load = async (path: string): Promise<Names> => ({
 });
 
 const files = pureFiles();
-const examples = files.flatMap((file) => examplesIn(file).map((example) => ({ ...example, path: file.path })));
+const examples = files.flatMap((file) =>
+  examplesIn(file).map((example) => ({ ...example, path: file.path })),
+);
 let quantities: Names = {};
 
 beforeAll(async () => {

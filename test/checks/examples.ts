@@ -86,7 +86,8 @@ export const faultOf = ({ expression, expected }: Example, names: Names): string
   if (expected === '') return 'says nothing of what comes out: end it with // and the value';
   try {
     const got = run(expression, names);
-    if (expected === 'refused') return isObject(got) && got.kind === 'refused' ? undefined : `gives ${shown(got)}`;
+    if (expected === 'refused')
+      return isObject(got) && got.kind === 'refused' ? undefined : `gives ${shown(got)}`;
     const digits = /^-?\d+(\.\d+)?(e[+-]?\d+)?(?= |$)/i.exec(expected)?.[0];
     if (digits !== undefined) return wrongNumber(inner(got), digits);
     return isDeepStrictEqual(inner(got), run(expected, names))

@@ -2,7 +2,9 @@
 import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import { layers, pureFolders, purePackages, reachable } from './layers.ts';
 
-type Forbidden = NonNullable<NonNullable<NonNullable<Parameters<typeof cruise>[1]>['ruleSet']>['forbidden']>[number];
+type Forbidden = NonNullable<
+  NonNullable<NonNullable<Parameters<typeof cruise>[1]>['ruleSet']>['forbidden']
+>[number];
 
 const anyOf = (names: readonly string[]): string => `(${names.join('|')})`;
 const pureSource = `^src/${anyOf(pureFolders)}/`;

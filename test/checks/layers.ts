@@ -33,7 +33,9 @@ const notForWeb = ['store', 'server', 'terminal'];
 /** What the pure folders may use from others: plain computation, the same everywhere. */
 export const purePackages: readonly string[] = ['zod', 'yaml', 'canonicalize', '@noble/hashes', 'uuid'];
 
-export const pureFolders: readonly string[] = layers.filter((layer) => layer.pure).map((layer) => layer.folder);
+export const pureFolders: readonly string[] = layers
+  .filter((layer) => layer.pure)
+  .map((layer) => layer.folder);
 
 /** The folders that a layer may import from: those above it, and itself. */
 export const reachable = (folder: string): readonly string[] => {

@@ -27,7 +27,8 @@ const sumsOf = (source: ts.SourceFile, statement: ts.Statement): readonly Sum[] 
     statement,
     parameters: parameterNames(parameters),
   });
-  if (ts.isFunctionDeclaration(statement)) return [sum(statement.name?.text ?? 'default', statement.parameters)];
+  if (ts.isFunctionDeclaration(statement))
+    return [sum(statement.name?.text ?? 'default', statement.parameters)];
   if (!ts.isVariableStatement(statement)) return [];
   return statement.declarationList.declarations.flatMap(({ name, initializer }) =>
     isFunction(initializer) ? [sum(name.getText(source), initializer.parameters)] : [],

@@ -50,7 +50,9 @@ describe('the core', () => {
 
   it('is seen to be impure by clock, globals and Node in the linter', () => {
     const biome = join(root, 'node_modules/@biomejs/biome/bin/biome');
-    const output = inProjectLike((folder) => runNode(biome, ['lint', '--reporter=json', 'src'], folder).output);
+    const output = inProjectLike(
+      (folder) => runNode(biome, ['lint', '--reporter=json', 'src'], folder).output,
+    );
     for (const what of [
       'Date',
       'performance',

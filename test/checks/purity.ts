@@ -10,11 +10,13 @@ const localeReaders = /^(localeCompare|toLocale\w+)$/;
 
 const breach = (node: ts.Node): string | undefined => {
   if (ts.isPropertyAccessExpression(node)) {
-    if (node.expression.getText() === 'Math' && node.name.text === 'random') return 'Math.random: take the number in';
+    if (node.expression.getText() === 'Math' && node.name.text === 'random')
+      return 'Math.random: take the number in';
     if (localeReaders.test(node.name.text))
       return `${node.name.text} reads the machine's locale: compare or write out by code`;
   }
-  if (ts.isElementAccessExpression(node) && node.expression.getText() === 'Math') return 'Math[…] hides what is called';
+  if (ts.isElementAccessExpression(node) && node.expression.getText() === 'Math')
+    return 'Math[…] hides what is called';
   if (ts.isMetaProperty(node)) return 'import.meta: the core does not know where it lies';
   if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword)
     return 'import(): import at the top';

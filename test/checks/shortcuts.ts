@@ -20,7 +20,8 @@ export const silencings = ({ path, text }: TextFile): readonly string[] =>
   });
 
 const isText = (node: ts.Node | undefined): boolean =>
-  node !== undefined && ((ts.isStringLiteralLike(node) && node.text.trim() !== '') || ts.isTemplateExpression(node));
+  node !== undefined &&
+  ((ts.isStringLiteralLike(node) && node.text.trim() !== '') || ts.isTemplateExpression(node));
 
 const runners = new Set(['it', 'test', 'describe', 'suite']);
 
@@ -46,10 +47,12 @@ const fault = (node: ts.Node): string | undefined => {
       ? "skip() without a reason: skip('why'), or skip(condition, 'why')"
       : undefined;
   }
-  if (/^(only|todo|fails)$/.test(node.name.text)) return `.${node.name.text} is for the desk, not for the tree`;
+  if (/^(only|todo|fails)$/.test(node.name.text))
+    return `.${node.name.text} is for the desk, not for the tree`;
   if (node.name.text === 'skip') return ".skip gives no reason: call context.skip('why') in the test";
   if (!/^(skipIf|runIf)$/.test(node.name.text)) return undefined;
-  const titled = ts.isCallExpression(call) && ts.isCallExpression(call.parent) ? call.parent.arguments[0] : undefined;
+  const titled =
+    ts.isCallExpression(call) && ts.isCallExpression(call.parent) ? call.parent.arguments[0] : undefined;
   return titled && /\(needs .+\)/.test(titled.getText())
     ? undefined
     : `.${node.name.text} without '(needs …)' in the title`;
