@@ -1,0 +1,202 @@
+/** @module The engine drawn in section along its crank, every place marked by how far it has been proved. */
+import type { EngineType, Place, PlaceId } from '../engine/engine-type.ts';
+import { type EngineLayout, engineLayout } from './engine-layout.ts';
+import { arrowHead, type Box, boxed, hatched, lettering, line, pens } from './ink.ts';
+import { type Mark, marked, marks } from './mark.ts';
+import { round, type SvgNode, sheetOf, svg } from './svg.ts';
+
+/** Gloved fingers want about 10 mm: a place smaller than this is caught in a wider field. */
+const reach = 48;
+
+const caught = (box: Box): Box => {
+  const width = Math.max(reach, box.width);
+  const height = Math.max(reach, box.height);
+  return {
+    x: box.x - (width - box.width) / 2,
+    y: box.y - (height - box.height) / 2,
+    width,
+    height,
+  };
+};
+
+const wall = (box: Box): readonly SvgNode[] => [
+  boxed(box, { fill: pens.paper, stroke: pens.ink, 'stroke-width': 1.4 }),
+  hatched(box, 7, 'falling', pens.faint),
+];
+
+/** A bore is two cut walls with the piston's room between them; its mark stands in the left one's foot. */
+const boreDrawn = (box: Box, mark: Mark): readonly SvgNode[] => {
+  const thick = 16;
+  const tab = {
+    x: box.x + thick + 2,
+    y: box.y + box.height - 30,
+    width: box.width - 2 * thick - 4,
+    height: 28,
+  };
+  return [
+    ...wall({ ...box, width: thick }),
+    ...wall({ ...box, x: box.x + box.width - thick, width: thick }),
+    ...marked(tab, mark),
+  ];
+};
+
+const pistonDrawn = (box: Box, mark: Mark): readonly SvgNode[] => [
+  ...marked(box, mark),
+  ...[7, 13, 19].map((down) =>
+    line(box.x, box.y + down, box.x + box.width, box.y + down, { 'stroke-width': 2.4 }),
+  ),
+];
+
+const pumpDrawn = (box: Box, mark: Mark): readonly SvgNode[] => {
+  const middle = box.x + box.width / 2;
+  return [
+    boxed({ x: middle - 5, y: box.y, width: 10, height: 12 }, { fill: pens.paper, stroke: pens.ink }),
+    ...marked({ x: box.x + 8, y: box.y + 10, width: box.width - 16, height: box.height - 16 }, mark),
+    line(box.x + 2, box.y + box.height - 5, box.x + box.width - 2, box.y + box.height - 5, {
+      'stroke-width': 3,
+    }),
+  ];
+};
+
+const shape = (drawn: string, box: Box, mark: Mark): readonly SvgNode[] => {
+  if (drawn === 'bore') return boreDrawn(box, mark);
+  if (drawn === 'piston') return pistonDrawn(box, mark);
+  if (drawn === 'pump') return pumpDrawn(box, mark);
+  return marked(box, mark);
+};
+
+const numberOf = (place: Place, box: Box, drawn: string): readonly SvgNode[] => {
+  if (drawn === 'thrust' || drawn === 'gear' || drawn === 'head') return [];
+  const [x, y] =
+    drawn === 'bore' ? [box.x + box.width - 24, box.y + box.height - 36] : [box.x + 4, box.y + 14];
+  return [
+    svg('rect', {
+      x: x - 2,
+      y: y - 12,
+      width: 8 + 8 * String(place.number).length,
+      height: 15,
+      fill: pens.paper,
+    }),
+    lettering(String(place.number), x + 1, y, { 'font-size': 13, 'font-weight': 700 }),
+  ];
+};
+
+/** What cannot be measured but makes it an engine: centre line, webs, rods, flywheel. */
+const crankwork = (layout: EngineLayout): readonly SvgNode[] => {
+  const left = layout.mains[0]?.x ?? 0;
+  const last = layout.mains.at(-1);
+  const right = last ? last.x + last.width : layout.width;
+  const webs = layout.throws.flatMap(({ centre, pin }) =>
+    [-44, 32].map((across) =>
+      boxed(
+        {
+          x: centre + across,
+          y: layout.crankLine - Math.max(pin, 0) - 30,
+          width: 12,
+          height: Math.abs(pin) + 60,
+        },
+        { fill: pens.paper, stroke: pens.ink, 'stroke-width': 1.2 },
+      ),
+    ),
+  );
+  return [
+    line(left - 14, layout.crankLine, right + 74, layout.crankLine, {
+      'stroke-dasharray': '18 4 4 4',
+      stroke: pens.faint,
+    }),
+    ...webs,
+    ...wall({ x: right + 32, y: layout.crankLine - 66, width: 18, height: 132 }),
+    lettering('flywheel', right + 50, layout.crankLine + 84, { 'font-size': 13, 'text-anchor': 'end' }),
+  ];
+};
+
+const rods = (layout: EngineLayout, engine: EngineType): readonly SvgNode[] =>
+  [...engine.places.values()].flatMap((place) => {
+    const box = layout.places.get(place.id);
+    const pin =
+      layout.throws[
+        layout.throws.length === engine.cylinders ? place.number - 1 : Math.floor((place.number - 1) / 2)
+      ];
+    if (engine.placeKinds.get(place.kind)?.drawn !== 'piston' || !box || !pin) return [];
+    const bank = layout.banks[place.number - 1] ?? 1;
+    const small = bank === 1 ? box.y + 36 : box.y + box.height - 36;
+    const big = layout.crankLine - pin.pin;
+    return [-9, 9].map((across) => line(pin.centre + across * 0.7, small, pin.centre + across, big));
+  });
+
+const here = (box: Box): SvgNode =>
+  svg(
+    'g',
+    { 'data-here': 'yes' },
+    boxed(
+      { x: box.x - 5, y: box.y - 5, width: box.width + 10, height: box.height + 10 },
+      { fill: 'none', stroke: pens.accent, 'stroke-width': 3 },
+    ),
+    arrowHead(box.x + box.width / 2, box.y - 6, 'down', pens.accent),
+  );
+
+const legend = (y: number, width: number): readonly SvgNode[] =>
+  marks.flatMap((mark, at) => {
+    const share = (width - 24) / marks.length;
+    const x = 12 + share * at;
+    return [
+      ...marked({ x, y, width: 30, height: 26 }, mark),
+      lettering(mark, x + 36, y + 18, { 'font-size': 14 }),
+    ];
+  });
+
+/**
+ * The map of an engine. Each place is a group that carries `data-place` and its name in words, so that a screen
+ * can make it a button and a page can leave it a picture.
+ */
+export const engineMap = (
+  engine: EngineType,
+  placeMarks: ReadonlyMap<PlaceId, Mark>,
+  at?: PlaceId,
+): SvgNode => {
+  const layout = engineLayout(engine);
+  // Pistons and pins lie over the bores and webs they stand in.
+  const order = ['head', 'valve', 'bore', 'piston', 'main', 'big-end'];
+  const depth = (place: Place) =>
+    order.indexOf(engine.placeKinds.get(place.kind)?.drawn ?? '') + 1 || order.length + 1;
+  const sorted = [...engine.places.values()].sort((a, b) => depth(a) - depth(b));
+  const drawn = sorted.flatMap((place) => {
+    const box = layout.places.get(place.id);
+    const kind = engine.placeKinds.get(place.kind);
+    if (!box || !kind) return [];
+    const mark = placeMarks.get(place.id) ?? 'nothing yet';
+    return [
+      svg(
+        'g',
+        { 'data-place': place.id, role: 'img', 'aria-label': `${place.title}: ${mark}` },
+        svg('title', {}, `${place.title}: ${mark}`),
+        boxed(caught(box), { fill: 'transparent' }),
+        ...shape(kind.drawn, box, mark),
+        ...numberOf(place, box, kind.drawn),
+      ),
+    ];
+  });
+  const counted = marks
+    .map((mark) => {
+      const count = sorted.filter((place) => (placeMarks.get(place.id) ?? 'nothing yet') === mark).length;
+      return `${count} ${mark}`;
+    })
+    .join(', ');
+  const box = at === undefined ? undefined : layout.places.get(at);
+  const rows = layout.rows.map(({ words, y }) =>
+    lettering(words, 8, round(y), { 'font-size': words.length > 14 ? 12 : 13, fill: pens.faint }),
+  );
+  return sheetOf(
+    { width: layout.width, height: layout.height + 44 },
+    {
+      title: `${engine.title}, section along the crank`,
+      description: `Places: ${counted}.${engine.layout === 'vee' ? ' The second bank is folded down.' : ''}`,
+    },
+    ...crankwork(layout),
+    ...rods(layout, engine),
+    ...rows,
+    ...drawn,
+    ...(box ? [here(box)] : []),
+    ...legend(layout.height + 8, layout.width),
+  );
+};
