@@ -37,6 +37,9 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // After all else, one file at a time: a browser wants the machine to itself.
+          sequence: { groupOrder: 1 },
+          maxWorkers: 1,
           fileParallelism: false,
         },
       },

@@ -36,8 +36,14 @@ const forbidden: readonly Forbidden[] = [
   {
     name: 'the sources import only sources',
     severity: 'error',
-    from: { path: '^src/' },
+    from: { path: '^src/(?!terminal/)' },
     to: { pathNot: '^src/|node_modules/', dependencyTypesNot: ['core'] },
+  },
+  {
+    name: 'the commands import only sources and the demo workshop',
+    severity: 'error',
+    from: { path: '^src/terminal/' },
+    to: { pathNot: '^src/|^demo/|node_modules/', dependencyTypesNot: ['core'] },
   },
   {
     name: 'every source lies in a layer',

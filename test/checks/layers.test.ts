@@ -54,6 +54,7 @@ describe('the layers', () => {
     ['web imports only from the folders above it: src/web/reaches-store.ts -> src/store/journal.ts'],
     ['the pure folders know no Node: src/measure/size.ts -> fs'],
     ['the sources import only sources: src/job/event.ts -> test/outside.ts'],
+    ['the commands import only sources and the demo workshop: src/terminal/main.ts -> test/outside.ts'],
     ['every source lies in a layer: src/utils/drawer.ts -> src/quantity/upward.ts'],
     ['every import is found: src/utils/drawer.ts -> ./nowhere.ts'],
   ])('are seen to be broken: %s', async (breach) => {
