@@ -67,6 +67,7 @@ describe('an example', () => {
   it('sees through an answer and an uncertain value', () => {
     expect(fault('@example answered(uncertain(1.5)) // 1.5 mm')).toBeUndefined();
     expect(fault("@example answered('3/4') // '3/4'")).toBeUndefined();
+    expect(fault("@example answered('2.5 thou') // 2.5 thou")).toBeUndefined();
     expect(fault('@example answered([1, { a: 2 }]) // [1, { a: 2 }]')).toBeUndefined();
     expect(fault('@example refused() // refused')).toBeUndefined();
   });

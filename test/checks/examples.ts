@@ -2,8 +2,8 @@
  * @module Examples in doc comments, found and run: `@example expression // expected`.
  *
  * The expression sees what its own module and the quantity modules export. What is expected is a number,
- * true to half a unit of its last digit, with the unit after it for the reader; `refused`; or any other
- * value written as code. An answer and an uncertain value stand for the value in them.
+ * true to half a unit of its last digit, with the unit after it for the reader; `refused`; a text as it
+ * stands; or any other value written as code. An answer and an uncertain value stand for the value in them.
  */
 import { isDeepStrictEqual } from 'node:util';
 import type { TextFile } from './files.ts';
@@ -88,6 +88,7 @@ export const faultOf = ({ expression, expected }: Example, names: Names): string
     const got = run(expression, names);
     if (expected === 'refused')
       return isObject(got) && got.kind === 'refused' ? undefined : `gives ${shown(got)}`;
+    if (inner(got) === expected) return undefined;
     const digits = /^-?\d+(\.\d+)?(e[+-]?\d+)?(?= |$)/i.exec(expected)?.[0];
     if (digits !== undefined) return wrongNumber(inner(got), digits);
     return isDeepStrictEqual(inner(got), run(expected, names))
