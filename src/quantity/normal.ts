@@ -32,6 +32,7 @@ const rootOfPi = Math.sqrt(Math.PI);
 
 /** Complementary error function for x ≥ 0. */
 const complement = (x: number): number => {
+  if (x > 40) return 0; // nothing is left in a double, and larger squares overflow
   const square = x * x;
   if (x <= 0.46875) return 1 - (x * polynomial(innerTop, square)) / polynomial(innerBottom, square);
   // exp(-x²) with x² split in two, since the rounding of x² itself would be magnified

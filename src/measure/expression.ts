@@ -1,0 +1,153 @@
+/** @module A derived characteristic from its operands: ovality, taper, clearance, with what they share. */
+import type { EngineType, Expression, Place } from '../engine/engine-type.ts';
+import { combine, minus, type Uncertain } from '../quantity/uncertain.ts';
+import type { Cell } from './reading.ts';
+import { cellsOf } from './scheme.ts';
+
+/** A value, or the cells that must be read first. Both empty: the names do not go together. */
+export type Evaluated =
+  | { readonly kind: 'known'; readonly value: Uncertain }
+  | { readonly kind: 'missing'; readonly cells: readonly Cell[] };
+
+/** What an expression is worked out over. */
+export interface Operands {
+  readonly engine: EngineType;
+  /** The size in a cell, where it has been read. */
+  readonly sizeIn: (cell: Cell) => Uncertain | undefined;
+}
+
+interface Sized {
+  readonly cell: Cell;
+  readonly size: Uncertain;
+}
+
+type Found =
+  | { readonly kind: 'known'; readonly sizes: readonly Sized[] }
+  | { readonly kind: 'missing'; readonly cells: readonly Cell[] };
+
+/**
+ * Where an operand at another kind of place is found: at the only place of its kind, else at the place with
+ * the same number (piston 2 in bore 2).
+ */
+export const operandPlace = (engine: EngineType, place: Place, kind: string): string => {
+  if (place.kind === kind) return place.id;
+  return engine.placeKinds.get(kind)?.count === 1 ? `${kind}.1` : `${kind}.${place.number}`;
+};
+
+const sizesOf = (name: string, place: Place, operands: Operands): Found => {
+  const { engine, sizeIn } = operands;
+  const characteristic = engine.characteristics.get(name);
+  if (!characteristic) return { kind: 'missing', cells: [] };
+  const at = engine.places.get(operandPlace(engine, place, characteristic.at));
+  if (!at) return { kind: 'missing', cells: [] };
+  if (characteristic.derived) {
+    const inner = evaluate(characteristic.derived, at, operands);
+    if (inner.kind === 'missing') return inner;
+    const cell = { place: at.id, characteristic: name, plane: '', axis: '' };
+    return { kind: 'known', sizes: [{ cell, size: inner.value }] };
+  }
+  const sizes: Sized[] = [];
+  const missing: Cell[] = [];
+  for (const cell of cellsOf(engine, name, at.id)) {
+    const size = sizeIn(cell);
+    if (size) sizes.push({ cell, size });
+    else missing.push(cell);
+  }
+  return missing.length > 0 || sizes.length === 0
+    ? { kind: 'missing', cells: missing }
+    : { kind: 'known', sizes };
+};
+
+const by = (sizes: readonly Uncertain[], better: (a: number, b: number) => boolean): Uncertain =>
+  sizes.reduce((best, size) => (better(size.value, best.value) ? size : best));
+
+const least = (sizes: readonly Uncertain[]): Uncertain => by(sizes, (a, b) => a < b);
+const greatest = (sizes: readonly Uncertain[]): Uncertain => by(sizes, (a, b) => a > b);
+
+const mean = (sizes: readonly Uncertain[]): Uncertain =>
+  combine(sizes.map((size) => [1 / sizes.length, size] as const));
+
+/** The greatest of the ranges within the groups: by plane for ovality, by axis for taper. */
+const greatestRange = (sized: readonly Sized[], group: (cell: Cell) => string): Uncertain => {
+  const groups = Map.groupBy(sized, ({ cell }) => group(cell));
+  return greatest(
+    [...groups.values()].map((each) => {
+      const sizes = each.map(({ size }) => size);
+      return minus(greatest(sizes), least(sizes));
+    }),
+  );
+};
+
+type Pick = Exclude<Expression['kind'], 'difference' | 'sum' | 'factor'>;
+
+const pick = (kind: Pick, sized: readonly Sized[]): Uncertain => {
+  const sizes = sized.map(({ size }) => size);
+  switch (kind) {
+    case 'least':
+      return least(sizes);
+    case 'greatest':
+      return greatest(sizes);
+    // A name alone stands for one size; where a scheme gives several, it stands for their mean.
+    case 'reading':
+    case 'mean':
+      return mean(sizes);
+    case 'range over axes':
+      return greatestRange(sized, ({ plane }) => plane);
+    case 'range over planes':
+      return greatestRange(sized, ({ axis }) => axis);
+    default:
+      return kind satisfies never;
+  }
+};
+
+/** All values, or all that is missing of any of them. */
+const together = (
+  parts: readonly Evaluated[],
+  join: (values: readonly Uncertain[]) => Uncertain,
+): Evaluated => {
+  const missing = parts.filter((part) => part.kind === 'missing');
+  if (missing.length > 0) return { kind: 'missing', cells: missing.flatMap(({ cells }) => cells) };
+  return { kind: 'known', value: join(parts.flatMap((part) => (part.kind === 'known' ? [part.value] : []))) };
+};
+
+/**
+ * Value of an expression at a place.
+ *
+ * - least, greatest: the size so picked, with its own uncertainty;
+ * - range over axes (ovality): in each plane the greatest less the least over the axes, the greatest of these;
+ * - range over planes (taper): along each axis the greatest less the least over the planes, the greatest of these;
+ * - difference, sum, factor, mean: as written.
+ *
+ * Influences that operands share by name are carried through, so that a clearance between two parts taken
+ * with one micrometer loses that micrometer's calibration. A range of two-point sizes shows nothing of a
+ * form with an odd number of lobes.
+ *
+ * @param expression  from the engine type
+ * @param place       where it is worked out
+ * @param operands    engine type, and the size in each cell
+ * @returns value in mm, or the cells still to be read
+ * @source  JCGM 100:2008, 5.1 and 5.2; ISO 14405-1 for two-point sizes; ovality and taper: common practice, no source
+ */
+export const evaluate = (expression: Expression, place: Place, operands: Operands): Evaluated => {
+  switch (expression.kind) {
+    case 'difference': {
+      const parts = [evaluate(expression.from, place, operands), evaluate(expression.less, place, operands)];
+      return together(parts, (values) =>
+        combine(values.map((value, index) => [index === 0 ? 1 : -1, value] as const)),
+      );
+    }
+    case 'sum':
+      return together(
+        expression.of.map((part) => evaluate(part, place, operands)),
+        (values) => combine(values.map((value) => [1, value] as const)),
+      );
+    case 'factor':
+      return together([evaluate(expression.of, place, operands)], (values) =>
+        combine(values.map((value) => [expression.factor, value] as const)),
+      );
+    default: {
+      const found = sizesOf(expression.of, place, operands);
+      return found.kind === 'missing' ? found : { kind: 'known', value: pick(expression.kind, found.sizes) };
+    }
+  }
+};
