@@ -22,6 +22,8 @@ export type Request =
   | Asked<'run step logged', 'log run step'>
   | Asked<'handed over', 'hand over'>;
 
+export type RequestOf<Kind extends Request['kind']> = Extract<Request, { kind: Kind }>;
+
 /** A request with who, when and where; the id becomes the event's. */
 export interface Command {
   /** UUIDv7. */

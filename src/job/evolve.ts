@@ -1,0 +1,169 @@
+/** @module Folds events into the state of a job. It takes whatever was stored: it never refuses and never throws. */
+
+import { readEngineType } from '../engine/read-engine-type.ts';
+import type { Trouble } from '../engine/trouble.ts';
+import { cellKey, type Reading } from '../measure/reading.ts';
+import type { Refusal } from '../quantity/refusal.ts';
+import { noHash } from './chain.ts';
+import type { Fact, JobEvent } from './event.ts';
+import type { Booked, Head, Job, OpenJob, Signed } from './job.ts';
+
+export const blankJob: Job = { kind: 'blank', head: { id: '', sequence: 0, hash: noHash } };
+
+/** How an entry is added to a map: by copying it, or, in a replay that nobody else sees, in place. */
+type Grow = <Value>(map: ReadonlyMap<string, Value>, key: string, value: Value) => ReadonlyMap<string, Value>;
+const copied: Grow = (map, key, value) => new Map(map).set(key, value);
+// Every map of an open job is made in `opened` and copied nowhere during a replay, so that it is the replay's own.
+const inPlace: Grow = <Value>(map: ReadonlyMap<string, Value>, key: string, value: Value) =>
+  (map as Map<string, Value>).set(key, value);
+
+/** The conformance of a rule that makes no sense falls back to the default of ISO 14253-1. */
+const soundConformance = (asked: number): number => (asked >= 0.5 && asked < 1 ? asked : 0.95);
+
+const whyUnreadable = (troubles: readonly Trouble[]): Refusal => {
+  const worst = troubles.find(({ weight }) => weight === 'error');
+  return {
+    what: `the engine type of this job cannot be read: ${worst?.what ?? 'it is empty'}`,
+    where: worst === undefined ? 'engine type' : `line ${worst.line}, column ${worst.column}`,
+    remedy: 'the journal is kept whole; open the job with the Endfloat that wrote it, or a newer one',
+  };
+};
+
+const opened = (head: Head, booked: Booked): Job => {
+  const { engine, troubles } = readEngineType(booked.engineType);
+  if (engine === undefined) return { kind: 'unreadable', head, why: whyUnreadable(troubles), booked };
+  return {
+    kind: 'open',
+    head,
+    booked,
+    sheet: {
+      engine,
+      instruments: new Map(),
+      readings: new Map(),
+      sizesFound: new Map(),
+      conformance: soundConformance(booked.conformance),
+    },
+    takenBy: new Map(),
+    struckOut: [],
+    doubtsAnswered: new Map(),
+    findings: [],
+    shims: [],
+    packs: new Map(),
+    packsAtCount: new Map(),
+    done: new Map(),
+    runLog: [],
+  };
+};
+
+/** A reading struck out leaves its cell, and is kept beside it. */
+const struck = (job: OpenJob, id: string, why: string, signed: Signed): OpenJob => {
+  for (const [key, taken] of job.sheet.readings) {
+    const reading = taken.find((one) => one.id === id);
+    if (reading === undefined) continue;
+    const left = taken.filter((one) => one.id !== id);
+    const readings = new Map(job.sheet.readings);
+    if (left.length === 0) readings.delete(key);
+    else readings.set(key, left);
+    return {
+      ...job,
+      sheet: { ...job.sheet, readings },
+      struckOut: [...job.struckOut, { reading, why, ...signed }],
+    };
+  }
+  return job;
+};
+
+const taken = (
+  job: OpenJob,
+  id: string,
+  fact: Extract<Fact, { kind: 'reading taken' }>,
+  signed: Signed,
+  grow: Grow,
+): OpenJob => {
+  const { kind: _, ...told } = fact;
+  const reading: Reading = { id, ...told };
+  const key = cellKey(fact.cell);
+  const readings = grow(job.sheet.readings, key, [...(job.sheet.readings.get(key) ?? []), reading]);
+  return { ...job, sheet: { ...job.sheet, readings }, takenBy: grow(job.takenBy, id, signed) };
+};
+
+/** Reading a journal admits no strange fact; one that came in by another door changes nothing. */
+const strange = (job: OpenJob, _: never): OpenJob => job;
+
+const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): OpenJob => {
+  const signed: Signed = { by: actor, at };
+  switch (fact.kind) {
+    case 'booked in':
+      return job;
+    case 'instrument brought': {
+      const instruments = grow(job.sheet.instruments, fact.instrument.name, fact.instrument);
+      return { ...job, sheet: { ...job.sheet, instruments } };
+    }
+    case 'reading taken':
+      return taken(job, id, fact, signed, grow);
+    case 'reading struck out':
+      return struck(job, fact.reading, fact.why, signed);
+    case 'doubt answered':
+      return {
+        ...job,
+        doubtsAnswered: grow(job.doubtsAnswered, fact.doubt, { why: fact.why, ...signed }),
+      };
+    case 'size found': {
+      const sizesFound = grow(job.sheet.sizesFound, fact.component, fact.size);
+      return { ...job, sheet: { ...job.sheet, sizesFound } };
+    }
+    case 'finding noted': {
+      const { kind: _, ...told } = fact;
+      return { ...job, findings: [...job.findings, { ...told, ...signed }] };
+    }
+    case 'shims counted':
+      return { ...job, shims: fact.shims, packsAtCount: new Map(job.packs) };
+    case 'plan chosen': {
+      // The owner agreed to the plan before, if to any: a new one asks anew.
+      const { agreed: _, ...rest } = job;
+      const { kind: __, ...told } = fact;
+      return { ...rest, plan: { ...told, ...signed } };
+    }
+    case 'owner agreed': {
+      const { kind: _, ...told } = fact;
+      return { ...job, agreed: { ...told, ...signed } };
+    }
+    case 'pack fitted':
+      return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };
+    case 'operation done':
+      return { ...job, done: grow(job.done, fact.operation, { note: fact.note, ...signed }) };
+    case 'run step logged': {
+      const { kind: _, ...told } = fact;
+      return { ...job, runLog: [...job.runLog, { ...told, ...signed }] };
+    }
+    case 'handed over': {
+      const { kind: _, ...told } = fact;
+      return { ...job, handedOver: { ...told, ...signed } };
+    }
+    default:
+      return strange(job, fact);
+  }
+};
+
+const evolved = (job: Job, event: JobEvent, grow: Grow): Job => {
+  const head: Head = { id: event.id, sequence: event.sequence, hash: event.hash, event };
+  if (job.kind === 'open') return folded({ ...job, head }, event, grow);
+  if (job.kind === 'unreadable') return { ...job, head };
+  if (event.fact.kind === 'booked in') {
+    const { kind: _, ...told } = event.fact;
+    return opened(head, { ...told, by: event.actor, at: event.at });
+  }
+  const why = {
+    what: 'the journal does not begin with a booking in',
+    where: `event ${event.sequence}`,
+    remedy: 'take the journal again from where it was made',
+  };
+  return { kind: 'unreadable', head, why };
+};
+
+/** The job after one more event. */
+export const evolve = (job: Job, event: JobEvent): Job => evolved(job, event, copied);
+
+/** The job that a whole journal comes to; the same as evolving event by event, and quick with thousands. */
+export const replay = (events: readonly JobEvent[]): Job =>
+  events.reduce<Job>((job, event) => evolved(job, event, inPlace), blankJob);

@@ -1,0 +1,47 @@
+/** @module May this finding, or the size at which a component was found, be noted? */
+import type { EngineType } from '../../engine/engine-type.ts';
+import { chooseName } from '../../engine/nearest-name.ts';
+import type { RequestOf } from '../command.ts';
+import type { OpenJob } from '../job.ts';
+import { blank, orList, type Trouble, trouble } from './trouble.ts';
+
+const noComponent = (engine: EngineType, name: string): Trouble =>
+  engine.components.has(name)
+    ? undefined
+    : trouble(
+        `${engine.title} has no component “${name}”`,
+        'component',
+        chooseName(name, engine.components.keys()),
+      );
+
+export const noteSizeTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note size found'>): Trouble => {
+  const missing = noComponent(sheet.engine, asked.component);
+  if (missing !== undefined) return missing;
+  const component = sheet.engine.components.get(asked.component);
+  const names = ['standard', ...(component?.sizes?.steps ?? []).map(({ name }) => name)];
+  return names.includes(asked.size)
+    ? undefined
+    : trouble(
+        `there is no size “${asked.size}”`,
+        component?.title ?? asked.component,
+        `choose ${orList(names)}`,
+      );
+};
+
+export const noteFindingTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note finding'>): Trouble => {
+  const { engine } = sheet;
+  const missing = noComponent(engine, asked.component);
+  if (missing !== undefined) return missing;
+  const component = engine.components.get(asked.component);
+  const places = [...engine.places.values()].filter(({ kind }) => kind === component?.at).map(({ id }) => id);
+  if (!places.includes(asked.place))
+    return trouble(
+      `${component?.title ?? asked.component} is not found at “${asked.place}”`,
+      'finding',
+      chooseName(asked.place, places),
+    );
+  // A fault without words is no use to whoever decides; a sound part needs none.
+  return asked.finding === 'sound'
+    ? undefined
+    : blank(asked.says, `finding, ${asked.place}`, 'write what you saw, where and how deep');
+};

@@ -1,0 +1,30 @@
+/** @module May the engine be handed over? */
+import type { RequestOf } from '../command.ts';
+import type { OpenJob } from '../job.ts';
+import { pumpPacksOf } from '../pumps.ts';
+import { undone } from '../undone.ts';
+import { blank, type Trouble, trouble } from './trouble.ts';
+
+/** Pumps without a fitted pack, and packs that are further off than the manual lets them be. */
+const pumpsLeft = (job: OpenJob): readonly string[] =>
+  pumpPacksOf(job).pumps.flatMap(({ title, fitted }) => {
+    if (fitted === undefined) return [`no shim pack is fitted under ${title}`];
+    return fitted.withinTolerance === false
+      ? [`the shim pack under ${title} is further off than the manual lets it be`]
+      : [];
+  });
+
+export const handOverTrouble = (job: OpenJob, asked: RequestOf<'hand over'>): Trouble => {
+  const left = [
+    ...(job.agreed === undefined ? ['no plan is agreed with the owner'] : []),
+    ...undone(job, ['build', 'set', 'run']).map((title) => `“${title}” is not done`),
+    ...pumpsLeft(job),
+  ];
+  const shown =
+    left.length > 5 ? `${left.slice(0, 5).join('; ')}; and ${left.length - 5} more` : left.join('; ');
+  return (
+    (left.length > 0
+      ? trouble(shown, 'hand over', 'finish it first; what is missing is named here')
+      : undefined) ?? blank(asked.to, 'hand over', 'write to whom it is handed')
+  );
+};
