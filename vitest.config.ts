@@ -9,7 +9,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['src/**/*.test.{ts,tsx}', 'test/{outside,job,unit}/**/*.test.ts'],
+          include: ['{src,test,demo,bench,scripts}/**/*.test.{ts,tsx}'],
+          exclude: ['test/{checks,store,browser}/**', '**/node_modules/**'],
         },
       },
       {
