@@ -1,0 +1,46 @@
+/** @module How figures are written in the record: lengths in mm, angles in degrees, money, probability, spread. */
+import { type Radians, toDegrees } from '../quantity/brand.ts';
+import { formatFigure } from '../quantity/figure.ts';
+
+/** @example lengthText(54.9804) // '54.980 mm' */
+export const lengthText = (millimetres: number): string => `${formatFigure(millimetres, 3)} mm`;
+
+/**
+ * Half the width of a coverage interval: rounded up, so that no one is told that more is known than is.
+ * @example spreadText(0.0021) // '± 0.003 mm'
+ */
+export const spreadText = (millimetres: number): string => {
+  // A spread of 3 µm that arithmetic made 3.0000000001 µm stays 3 µm.
+  const microns = Math.ceil(Number((millimetres * 1000).toPrecision(9)));
+  return `± ${formatFigure(microns / 1000, 3)} mm`;
+};
+
+const signed = (text: string, value: number): string => (value > 0 && /[1-9]/.test(text) ? `+${text}` : text);
+
+/** @example errorText(0.02) // '+0.020 mm' */
+export const errorText = (millimetres: number): string => signed(lengthText(millimetres), millimetres);
+
+/** Early is advanced: the sign says which, the word makes sure. */
+export const timingText = (angle: Radians): string => {
+  const degrees = formatFigure(toDegrees(angle), 2);
+  const size = degrees.replace('-', '');
+  if (!/[1-9]/.test(size)) return `${size}°`;
+  return `${size}° ${degrees.startsWith('-') ? 'late' : 'early'}`;
+};
+
+/** @example probabilityText(0.9731) // '97.3 %' */
+export const probabilityText = (probability: number): string => {
+  if (probability > 0.9995) return 'over 99.9 %';
+  if (probability < 0.0005) return 'under 0.1 %';
+  return `${formatFigure(probability * 100, 1)} %`;
+};
+
+/** @example moneyText(123450, 'crowns') // '1234.50 crowns' */
+export const moneyText = (cents: number, currency: string): string =>
+  `${formatFigure(cents / 100, 2)} ${currency}`.trim();
+
+/** `2026-10-05T08:12:00.000Z` as `2026-10-05 08:12 UTC`; a time in another form stays as it is. */
+export const timeText = (at: string): string => {
+  const parts = /^(\d{4}-\d{2}-\d{2})T(\d{2}:\d{2})(?::\d{2}(?:\.\d+)?)?Z$/.exec(at);
+  return parts ? `${parts[1]} ${parts[2]} UTC` : at;
+};

@@ -1,0 +1,96 @@
+/** @module The record of a job: its model put together from the job's state, and its page with the engine drawn. */
+import { engineMap } from '../drawing/engine-map.ts';
+import { markOf } from '../drawing/mark.ts';
+import { svgText } from '../drawing/svg.ts';
+import type { JobEvent } from '../job/event.ts';
+import { replay } from '../job/evolve.ts';
+import type { OpenJob } from '../job/job.ts';
+import { doubtsOf } from '../measure/doubts.ts';
+import { judgeAll } from '../measure/judge.ts';
+import type { Judged } from '../measure/verdict-model.ts';
+import { recordPage } from './page.ts';
+import { recordFile } from './record-file.ts';
+import type { RecordModel } from './record-model.ts';
+import { safetyWords } from './safety.ts';
+import { deviationSection } from './sections/deviations.ts';
+import { doubtSection } from './sections/doubts.ts';
+import { findingSection } from './sections/findings.ts';
+import { headingOf } from './sections/heading.ts';
+import { instrumentSection } from './sections/instruments.ts';
+import { operationSection } from './sections/operations.ts';
+import { packSection } from './sections/packs.ts';
+import { planSection } from './sections/plan.ts';
+import { readingSection } from './sections/readings.ts';
+import { runSection } from './sections/run-log.ts';
+import { builtSection, foundSection } from './sections/verdicts.ts';
+
+/** The job as it stood when its plan was chosen; as it stands where none was. */
+const asFound = (job: OpenJob, events: readonly JobEvent[]): OpenJob => {
+  const chosen = events.findLastIndex((event) => event.fact.kind === 'plan chosen');
+  const then = chosen < 0 ? job : replay(events.slice(0, chosen));
+  return then.kind === 'open' ? then : job;
+};
+
+/** Whether the readings behind a verdict are others than they were. */
+const changed = (now: Judged, then: Judged | undefined): boolean =>
+  then === undefined ||
+  now.value?.value !== then.value?.value ||
+  now.cells.some((cell, at) => cell.reading !== then.cells[at]?.reading);
+
+/** Everything the record shows; a pure function of the journal, so that a stranger gets the same. */
+export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel => {
+  const { sheet, booked, head } = job;
+  const found = asFound(job, events);
+  const judgedThen = judgeAll(found.sheet);
+  const judged = judgeAll(sheet);
+  const again = judged.filter((one, at) => changed(one, judgedThen[at]));
+  const doubts = doubtsOf(sheet);
+  return {
+    title: `Record of overhaul ${booked.number}: ${sheet.engine.title}`,
+    number: booked.number,
+    heading: headingOf(job),
+    sections: [
+      deviationSection(job, { judged, again }, doubts),
+      foundSection(found, judgedThen),
+      builtSection(job, again),
+      doubtSection(job, doubts),
+      findingSection(job),
+      planSection(job),
+      packSection(job),
+      operationSection(job),
+      runSection(job),
+      instrumentSection(job),
+      readingSection(job),
+    ],
+    safety: safetyWords,
+    events: head.sequence,
+    hash: head.hash,
+  };
+};
+
+const mapOf = (job: OpenJob): string => {
+  const judged = judgeAll(job.sheet);
+  const places = [...job.sheet.engine.places.keys()];
+  const marks = new Map(
+    places.map((place) => [place, markOf(judged.filter((one) => one.place === place))] as const),
+  );
+  return svgText(engineMap(job.sheet.engine, marks));
+};
+
+/**
+ * The record's page, with the journal inside.
+ *
+ * @param journal  the events as they are stored, where an older version was read into what it means now
+ */
+export const pageOf = (
+  job: OpenJob,
+  events: readonly JobEvent[],
+  journal: readonly unknown[] = events,
+): string => recordPage(recordOf(job, events), journal, mapOf(job));
+
+/** The exported file of the job. */
+export const fileOf = (
+  job: OpenJob,
+  events: readonly JobEvent[],
+  journal: readonly unknown[] = events,
+): string => recordFile(recordOf(job, events), journal);

@@ -1,0 +1,93 @@
+/** @module Checks a record: the chain of its journal, every figure computed again, and every line of its page. */
+import { checkChain } from '../job/chain.ts';
+import type { JobEvent } from '../job/event.ts';
+import { replay } from '../job/evolve.ts';
+import type { OpenJob } from '../job/job.ts';
+import { readEvents } from '../job/upcast.ts';
+import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
+import { type Figures, figuresOf } from './figures.ts';
+import { type Held, heldIn } from './held.ts';
+import { pageOf, recordOf } from './record.ts';
+
+export type Verified =
+  | {
+      readonly kind: 'verified';
+      readonly job: OpenJob;
+      readonly events: readonly JobEvent[];
+      /** How many figures were computed again and found the same. */
+      readonly figures: number;
+    }
+  | { readonly kind: 'not verified'; readonly refusal: Refusal };
+
+const distrust = 'do not rely on this record; ask for it again from where it was made';
+
+/** What the journal itself gives. */
+const jobOf = (journal: readonly unknown[]): Answer<{ job: OpenJob; events: readonly JobEvent[] }> => {
+  const events = readEvents(journal);
+  if (events.kind === 'refused') return events;
+  // The hashes are over the text as it was written, before an older version is read into what it means now.
+  const chain = checkChain(journal as readonly JobEvent[]);
+  if (chain.kind === 'refused') return chain;
+  const job = replay(events.value);
+  if (job.kind === 'open') return answer({ job, events: events.value });
+  return job.kind === 'unreadable'
+    ? { kind: 'refused', refusal: job.why }
+    : refuse('the journal is empty', 'journal', distrust);
+};
+
+const differing = (computed: Figures, shown: Figures): Answer<void> => {
+  for (const [name, figure] of Object.entries(computed)) {
+    const other = Object.hasOwn(shown, name) ? shown[name] : undefined;
+    if (other === undefined)
+      return refuse(`a figure is missing: the journal gives ${figure}`, name, distrust);
+    if (other !== figure)
+      return refuse(`the record shows ${other}, the journal gives ${figure}`, name, distrust);
+  }
+  const extra = Object.keys(shown).find((name) => !Object.hasOwn(computed, name));
+  return extra === undefined
+    ? answer(undefined)
+    : refuse(`the record shows ${shown[extra]}, which the journal does not give`, extra, distrust);
+};
+
+const pageDiffers = (shown: string, computed: string): Answer<void> => {
+  if (shown === computed) return answer(undefined);
+  const lines = shown.split('\n');
+  const at = computed.split('\n').findIndex((line, index) => line !== lines[index]);
+  const line = at < 0 ? lines.length : at + 1;
+  const words = (lines[line - 1] ?? '')
+    .replace(/<[^>]*>/g, ' ')
+    .trim()
+    .slice(0, 80);
+  return refuse(
+    `the page does not show what the journal gives${words === '' ? '' : `: ${words}`}`,
+    `line ${line} of the page`,
+    distrust,
+  );
+};
+
+const check = (held: Held): Answer<Omit<Extract<Verified, { kind: 'verified' }>, 'kind'>> => {
+  const read = jobOf(held.journal);
+  if (read.kind === 'refused') return read;
+  const { job, events } = read.value;
+  const computed = figuresOf(recordOf(job, events));
+  const figures = differing(computed, held.figures);
+  if (figures.kind === 'refused') return figures;
+  const page =
+    held.page === undefined ? answer(undefined) : pageDiffers(held.page, pageOf(job, events, held.journal));
+  if (page.kind === 'refused') return page;
+  return answer({ job, events, figures: Object.keys(computed).length });
+};
+
+/**
+ * Verifies a record page or an exported file.
+ *
+ * A forger who computes the whole chain anew is not found out by the file alone: hold its last hash against the
+ * one printed on the signed paper.
+ */
+export const verifyRecord = (text: string): Verified => {
+  const held = heldIn(text);
+  const checked = held.kind === 'refused' ? held : check(held.value);
+  return checked.kind === 'refused'
+    ? { kind: 'not verified', refusal: checked.refusal }
+    : { kind: 'verified', ...checked.value };
+};

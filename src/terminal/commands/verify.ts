@@ -1,0 +1,40 @@
+/** @module `endfloat verify`: computes a record again from its journal and says whether it stands. */
+import { answer, refusalText } from '../../quantity/refusal.ts';
+import { verifyRecord } from '../../record/verify.ts';
+import type { TerminalCommand } from '../command.ts';
+import { textOf } from '../input-file.ts';
+import { plain } from '../plain.ts';
+
+export const verify: TerminalCommand = {
+  name: 'verify',
+  summary: 'compute a record page or an exported job again and check its chain',
+  usage: ['verify FILE'],
+  about:
+    'Exit code 1 when it does not verify; the first event, figure or line of the page that differs is named.\nA file that was forged whole, chain and all, shows only against the last hash printed on the signed paper.',
+  words: [1, 1],
+  run: async ({ words: [path = ''], world }) => {
+    const text = await textOf(path, world);
+    if (text.kind === 'refused') return text;
+    const verified = verifyRecord(text.value);
+    if (verified.kind === 'not verified')
+      return answer({
+        text: '',
+        json: { verified: false, ...verified.refusal },
+        warnings: [`endfloat: ${plain(path)} does not verify: ${plain(refusalText(verified.refusal))}`],
+        no: true,
+      });
+    const { job, events, figures } = verified;
+    const { hash } = job.head;
+    return answer({
+      text: `Verified: ${plain(job.booked.number)}, ${plain(job.sheet.engine.title)}. ${events.length} events unbroken, ${figures} figures the same.\nLast hash ${hash}: hold it against the signed paper.`,
+      json: {
+        verified: true,
+        number: job.booked.number,
+        engine: job.sheet.engine.title,
+        events: events.length,
+        figures,
+        hash,
+      },
+    });
+  },
+};
