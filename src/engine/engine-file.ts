@@ -48,7 +48,9 @@ const placeKind = z.strictObject({
   count: z.int().min(1).max(64),
   along: z
     .enum(['cylinder', 'bearing', 'engine'])
-    .describe('how the places stand along the crank: one a cylinder, one a main bearing, or once for the engine'),
+    .describe(
+      'how the places stand along the crank: one a cylinder, one a main bearing, or once for the engine',
+    ),
   drawn: z
     .enum(['main', 'big-end', 'bore', 'piston', 'pump', 'cam', 'head', 'thrust', 'valve', 'gear', 'other'])
     .describe('what the drawing shows there'),
@@ -103,7 +105,9 @@ const offer = z.strictObject({
   does: z.enum(['machine', 'replace']),
   size: words.describe('`standard` or the name of a step'),
   supplier: words,
-  price: z.string().regex(/^\d{1,7}(\.\d{1,2})?$/, 'a price is a decimal with at most two places, without currency'),
+  price: z
+    .string()
+    .regex(/^\d{1,7}(\.\d{1,2})?$/, 'a price is a decimal with at most two places, without currency'),
   per: z.enum(['set', 'place']),
   'set-up': z
     .strictObject({ name, price: z.string().regex(/^\d{1,7}(\.\d{1,2})?$/) })
@@ -131,8 +135,12 @@ const fastener = z.strictObject({
   count: z.int().min(1).max(200).describe('how many at each place'),
   thread: z.string().regex(/^M\d{1,2}(x\d(\.\d{1,2})?)?$/, 'a metric thread such as M12 or M12x1.25'),
   class: z.enum(['8.8', '10.9', '12.9']),
-  'thread-state': z.enum(['dry', 'oiled', 'compound']).describe('goes with every torque and is never converted'),
-  friction: z.tuple([z.number(), z.number()]).describe('least and greatest coefficient of friction in that state'),
+  'thread-state': z
+    .enum(['dry', 'oiled', 'compound'])
+    .describe('goes with every torque and is never converted'),
+  friction: z
+    .tuple([z.number(), z.number()])
+    .describe('least and greatest coefficient of friction in that state'),
   stages: z.array(figure).min(1).max(8).describe('torques in order, the last one final'),
   hand: z.enum(['right', 'left']).default('right'),
   source: words.optional(),
@@ -170,7 +178,10 @@ export const engineFile = z.strictObject({
   title: words,
   version: z.int().min(1),
   source: words.describe('the manual: number, edition'),
-  checked: z.strictObject({ by: words, on: words }).optional().describe('the second person who checked the figures'),
+  checked: z
+    .strictObject({ by: words, on: words })
+    .optional()
+    .describe('the second person who checked the figures'),
   cylinders: z.int().min(1).max(20),
   layout: z.enum(['in line', 'vee']),
   stroke: figure,

@@ -40,7 +40,10 @@ export interface Limits {
 
 export type Expression =
   | { readonly kind: 'reading'; readonly of: string }
-  | { readonly kind: 'least' | 'greatest' | 'mean' | 'range over axes' | 'range over planes'; readonly of: string }
+  | {
+      readonly kind: 'least' | 'greatest' | 'mean' | 'range over axes' | 'range over planes';
+      readonly of: string;
+    }
   | { readonly kind: 'difference'; readonly from: Expression; readonly less: Expression }
   | { readonly kind: 'sum'; readonly of: readonly Expression[] }
   | { readonly kind: 'factor'; readonly factor: number; readonly of: Expression };
@@ -73,7 +76,11 @@ export interface Component {
   readonly judgedBy: readonly string[];
   readonly putBack: boolean;
   readonly life: Hours;
-  readonly sizes?: { readonly of: string; readonly cleanUp: Millimetres; readonly steps: readonly SizeStep[] };
+  readonly sizes?: {
+    readonly of: string;
+    readonly cleanUp: Millimetres;
+    readonly steps: readonly SizeStep[];
+  };
 }
 
 export interface Offer {

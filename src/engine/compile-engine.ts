@@ -1,0 +1,212 @@
+/** @module An engine type put together from its file: places spelled out, figures in the core's units. */
+import { hours, mm, newtonMetres, radians } from '../quantity/brand.ts';
+import type { EngineFile } from './engine-file.ts';
+import type {
+  Characteristic,
+  Component,
+  Coupling,
+  EngineType,
+  Fastener,
+  Offer,
+  Operation,
+  Place,
+  PlaceKind,
+  PumpTiming,
+} from './engine-type.ts';
+import { readExpression } from './expression.ts';
+import { type FigureReader, readFigure } from './figure-reader.ts';
+import type { FilePath } from './file-path.ts';
+import { type Finding, wrong } from './finding.ts';
+import { readBounds, readLimits } from './limits.ts';
+import { threadOf } from './thread.ts';
+
+/** A key with its value, or nothing: an optional key is left out and never set to undefined. */
+const given = <Key extends string, Value>(key: Key, value: Value | undefined) =>
+  (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value };
+
+const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
+  new Map(Object.entries(book).map(([name, entry]) => [name, make(name, entry)]));
+
+const placesOf = ({ name, title, count }: PlaceKind): readonly Place[] =>
+  Array.from({ length: count }, (_, index) => ({
+    id: `${name}.${index + 1}`,
+    kind: name,
+    number: index + 1,
+    title: count === 1 ? title : `${title} ${index + 1}`,
+  }));
+
+const characteristicOf = (
+  reader: FigureReader,
+  name: string,
+  file: EngineFile['characteristics'][string],
+): Characteristic => ({
+  name,
+  title: file.title,
+  at: file.at,
+  planes: file.scheme?.planes ?? [''],
+  axes: file.scheme?.axes ?? [''],
+  wears: file.wears,
+  ...given('derived', file.derived === undefined ? undefined : readExpression(file.derived)),
+  ...given('instrument', file.instrument),
+  ...given(
+    'limits',
+    file.limits && readLimits(reader, file.limits, file.wears, ['characteristics', name, 'limits']),
+  ),
+  ...given('source', file.source),
+});
+
+const sizesOf = (
+  reader: FigureReader,
+  file: NonNullable<EngineFile['components'][string]['sizes']>,
+  wears: Characteristic['wears'],
+  path: FilePath,
+): NonNullable<Component['sizes']> => ({
+  of: file.of,
+  cleanUp: mm(readFigure(reader, file['clean-up'], 'length', [...path, 'clean-up']).amount),
+  steps: file.steps.map(({ name, limits }, index) => ({
+    name,
+    limits: readLimits(reader, limits, wears, [...path, 'steps', index, 'limits']),
+  })),
+});
+
+const componentOf = (reader: FigureReader, name: string, file: EngineFile): Component | undefined => {
+  const from = file.components[name];
+  if (from === undefined) return undefined;
+  const path = ['components', name];
+  const wears = file.characteristics[from.sizes?.of ?? '']?.wears ?? 'either';
+  return {
+    name,
+    title: from.title,
+    at: from.at,
+    together: from.together,
+    judgedBy: from['judged-by'],
+    putBack: from['put-back'],
+    life: hours(readFigure(reader, from.life, 'time', [...path, 'life']).amount),
+    ...given('sizes', from.sizes && sizesOf(reader, from.sizes, wears, [...path, 'sizes'])),
+  };
+};
+
+const componentsOf = (reader: FigureReader, file: EngineFile): ReadonlyMap<string, Component> =>
+  new Map(
+    Object.keys(file.components).flatMap((name) => {
+      const component = componentOf(reader, name, file);
+      return component === undefined ? [] : [[name, component] as const];
+    }),
+  );
+
+/** A price such as `148.5` in hundredths, from its digits, so that no binary fraction comes in between. */
+const centsOf = (price: string): number => {
+  const [whole = '0', part = ''] = price.split('.');
+  return Number(whole) * 100 + Number(part.padEnd(2, '0'));
+};
+
+const offerOf = (file: EngineFile['offers'][number]): Offer => ({
+  component: file.component,
+  does: file.does,
+  size: file.size,
+  supplier: file.supplier,
+  cents: centsOf(file.price),
+  per: file.per,
+  days: file.days,
+  ...given('setUp', file['set-up'] && { name: file['set-up'].name, cents: centsOf(file['set-up'].price) }),
+});
+
+const couplingOf = (file: EngineFile['couplings'][number]): Coupling =>
+  file.kind === 'same size'
+    ? { kind: file.kind, leader: file.components[0], follower: file.components[1] }
+    : file;
+
+const fastenerOf = (reader: FigureReader, name: string, file: EngineFile['fasteners'][string]): Fastener => {
+  const path = ['fasteners', name];
+  const thread = threadOf(file.thread);
+  if (thread === undefined) {
+    const remedy = `write the pitch too, for example ${file.thread}x1.5`;
+    reader.findings.push(
+      wrong([...path, 'thread'], `the coarse pitch of ${file.thread} is not known`, remedy),
+    );
+  }
+  return {
+    name,
+    title: file.title,
+    at: file.at,
+    count: file.count,
+    diameter: thread?.diameter ?? mm(Number.NaN),
+    pitch: thread?.pitch ?? mm(Number.NaN),
+    class: file.class,
+    threadState: file['thread-state'],
+    friction: file.friction,
+    stages: file.stages.map((text, index) =>
+      newtonMetres(readFigure(reader, text, 'torque', [...path, 'stages', index]).amount),
+    ),
+    hand: file.hand,
+  };
+};
+
+const operationOf = (name: string, file: EngineFile['operations'][string]): Operation => ({
+  name,
+  title: file.title,
+  phase: file.phase,
+  ...given('at', file.at),
+  after: file.after,
+  needs: file.needs,
+  cautions: file.cautions,
+});
+
+const pumpTimingOf = (reader: FigureReader, file: NonNullable<EngineFile['pump-timing']>): PumpTiming => {
+  const path = ['pump-timing'];
+  const length = (key: 'datum' | 'tolerance') =>
+    mm(readFigure(reader, file[key], 'length', [...path, key]).amount);
+  return {
+    at: file.at,
+    datum: length('datum'),
+    depth: file.depth,
+    ...given('found', file.found),
+    shimsSit: file['shims-sit'],
+    addingShims: file['adding-shims'],
+    rate: radians(readFigure(reader, file.rate, 'angle-per-length', [...path, 'rate']).amount),
+    tolerance: length('tolerance'),
+    mostShims: file['most-shims'],
+    range: readBounds(reader, file.range, [...path, 'range']),
+    shims: file.shims.map((text, index) =>
+      mm(readFigure(reader, text, 'length', [...path, 'shims', index]).amount),
+    ),
+  };
+};
+
+export interface Compiled {
+  /** Present when every figure could be read. */
+  readonly engine?: EngineType;
+  readonly findings: readonly Finding[];
+}
+
+/** Puts an engine type together. Names are not looked up here: whether they fit is for the linter to say. */
+export const compileEngine = (file: EngineFile): Compiled => {
+  const reader: FigureReader = { findings: [] };
+  const length = (key: 'stroke' | 'rod' | 'pin-offset') =>
+    mm(readFigure(reader, file[key], 'length', [key]).amount);
+  const placeKinds = bookOf(file.places, (name, kind) => ({ name, ...kind }));
+  const places = [...placeKinds.values()].flatMap(placesOf);
+  const engine: EngineType = {
+    id: file.id,
+    title: file.title,
+    version: file.version,
+    source: file.source,
+    ...given('checked', file.checked),
+    cylinders: file.cylinders,
+    layout: file.layout,
+    stroke: length('stroke'),
+    rod: length('rod'),
+    pinOffset: length('pin-offset'),
+    firingOrder: file['firing-order'],
+    placeKinds,
+    places: new Map(places.map((place) => [place.id, place])),
+    characteristics: bookOf(file.characteristics, (name, entry) => characteristicOf(reader, name, entry)),
+    components: componentsOf(reader, file),
+    offers: file.offers.map(offerOf),
+    couplings: file.couplings.map(couplingOf),
+    fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
+    operations: bookOf(file.operations, operationOf),
+    ...given('pumpTiming', file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'])),
+  };
+  return reader.findings.length > 0 ? { findings: reader.findings } : { engine, findings: [] };
+};

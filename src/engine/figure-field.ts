@@ -1,0 +1,26 @@
+/** @module Which fields of an engine type hold a figure with a unit, and of which kind. */
+import type { FilePath } from './file-path.ts';
+
+export type FigureKind = 'length' | 'time' | 'torque' | 'angle-per-length';
+
+const kinds: ReadonlyMap<string, FigureKind> = new Map([
+  ['stroke', 'length'],
+  ['rod', 'length'],
+  ['pin-offset', 'length'],
+  ['least', 'length'],
+  ['greatest', 'length'],
+  ['clean-up', 'length'],
+  ['datum', 'length'],
+  ['tolerance', 'length'],
+  ['shims', 'length'],
+  ['life', 'time'],
+  ['stages', 'torque'],
+  ['rate', 'angle-per-length'],
+]);
+
+/** The kind of figure wanted at a path, by the key or by the list that it stands in. */
+export const figureKindAt = (path: FilePath): FigureKind | undefined => {
+  if (path[0] === 'characteristics' && path[2] === 'derived') return undefined;
+  const key = typeof path.at(-1) === 'number' ? path.at(-2) : path.at(-1);
+  return kinds.get(String(key));
+};
