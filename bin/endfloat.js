@@ -8,7 +8,7 @@ const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const needed = 24;
 
 const source = here('../src/terminal/main.ts');
-const program = existsSync(source) ? source : here('../dist/terminal/main.js');
+const program = existsSync(source) ? source : here('../dist/src/terminal/main.js');
 
 const stop = (what, remedy) => {
   console.error(`endfloat: ${what}\nWhat to do: ${remedy}`);
