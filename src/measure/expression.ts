@@ -5,12 +5,12 @@ import type { Cell } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 
 /** A value, or the cells that must be read first. Both empty: the names do not go together. */
-export type Evaluated =
+type Evaluated =
   | { readonly kind: 'known'; readonly value: Uncertain }
   | { readonly kind: 'missing'; readonly cells: readonly Cell[] };
 
 /** What an expression is worked out over. */
-export interface Operands {
+interface Operands {
   readonly engine: EngineType;
   /** The size in a cell, where it has been read. */
   readonly sizeIn: (cell: Cell) => Uncertain | undefined;
@@ -29,7 +29,7 @@ type Found =
  * Where an operand at another kind of place is found: at the only place of its kind, else at the place with
  * the same number (piston 2 in bore 2).
  */
-export const operandPlace = (engine: EngineType, place: Place, kind: string): string => {
+const operandPlace = (engine: EngineType, place: Place, kind: string): string => {
   if (place.kind === kind) return place.id;
   return engine.placeKinds.get(kind)?.count === 1 ? `${kind}.1` : `${kind}.${place.number}`;
 };

@@ -15,7 +15,6 @@ export const placesOf = (engine: EngineType, characteristic: Characteristic): re
  * @param place           id of a place of the kind that the characteristic is at
  * @returns cells in the order in which they are taken; none where the names do not go together
  * @source  ISO 14405-1: two-point sizes named by plane and axis; the order is common practice, no source
- * @example cellsOf(engine, 'main-journal-diameter', 'main.1').map((cell) => cell.plane) // front, front, rear, rear
  */
 export const cellsOf = (engine: EngineType, characteristic: string, place: string): readonly Cell[] => {
   const known = engine.characteristics.get(characteristic);
@@ -30,7 +29,6 @@ export const cellsOf = (engine: EngineType, characteristic: string, place: strin
  * @param engine  engine type; its characteristics stand in the order in which they are measured
  * @returns all measured cells, each once
  * @source  common practice, no source
- * @example entryOrder(engine).map((cell) => cell.place) // main.1, main.1, …, main.2, …
  */
 export const entryOrder = (engine: EngineType): readonly Cell[] =>
   [...engine.characteristics.values()].flatMap((characteristic) =>

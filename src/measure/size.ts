@@ -91,7 +91,23 @@ const byName = (a: Term, b: Term): number => (a.name < b.name ? -1 : a.name > b.
  * @param instrument  from the register, with which it was taken
  * @returns size in mm; refuses a figure that is no length, or a temperature that is none
  * @source  JCGM 100:2008, 4.3.7, F.2.2.1 and H.1; ISO 1 (20 °C)
- * @example sizeOf(reading('54.980 mm'), micrometer) // 54.980 mm, u 0.0033 mm
+ * @example sizeOf(
+ *   {
+ *     id: 'r1',
+ *     cell: { place: 'main.1', characteristic: 'main-journal-diameter', plane: '', axis: '' },
+ *     typed: { text: '54.980', unit: 'mm' },
+ *     instrument: 'mic-50-75',
+ *   },
+ *   {
+ *     name: 'mic-50-75',
+ *     kind: 'outside micrometer',
+ *     range: { least: { text: '50', unit: 'mm' }, greatest: { text: '75', unit: 'mm' } },
+ *     resolution: { text: '0.001', unit: 'mm' },
+ *     permissibleError: { text: '0.005', unit: 'mm' },
+ *     repeatability: { text: '0.0015', unit: 'mm' },
+ *     zero: { text: '-0.002', unit: 'mm' },
+ *   },
+ * ) // 54.982 mm
  */
 export const sizeOf = (reading: Reading, instrument: Instrument): Answer<Uncertain> => {
   const shown = lengthOf(reading.typed);

@@ -2,6 +2,7 @@
 import type { Characteristic, EngineType, Limits, Place, PlaceKind } from '../../src/engine/engine-type.ts';
 import type { Instrument } from '../../src/measure/instrument.ts';
 import { type Cell, cellKey, type Reading } from '../../src/measure/reading.ts';
+import { cellsOf } from '../../src/measure/scheme.ts';
 import type { Sheet } from '../../src/measure/sheet.ts';
 import { hours, mm, radians } from '../../src/quantity/brand.ts';
 import type { Typed } from '../../src/quantity/typed.ts';
@@ -199,6 +200,17 @@ export const reading = (words: string, figure: Typed, instrumentName = 'mic-50-7
   typed: figure,
   instrument: instrumentName,
 });
+
+/** Readings of one characteristic at a place, in the order of its scheme. */
+export const readAll = (
+  place: string,
+  name: string,
+  figures: readonly string[],
+  instrumentName = 'mic-50-75',
+): readonly Reading[] =>
+  cellsOf(smallEngine, name, place).map(({ plane, axis }, index) =>
+    reading(`${place} ${name} ${plane} ${axis}`, typed(figures[index] ?? ''), instrumentName),
+  );
 
 export const sheetOf = (readings: readonly Reading[], more: Partial<Sheet> = {}): Sheet => ({
   engine: smallEngine,
