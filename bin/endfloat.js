@@ -2,6 +2,7 @@
 /** @module The `endfloat` command: finds a Node that is new enough, and the program in a checkout or in the package. */
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { constants } from 'node:os';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -17,14 +18,14 @@ const stop = (what, remedy) => {
 
 const runOnNewerNode = (node) => {
   const child = spawn(node, [program, ...process.argv.slice(2)], { stdio: 'inherit' });
-  // An interrupt from the keyboard reaches the child by itself; this process only has to outlive it.
-  process.on('SIGINT', () => {});
+  // An interrupt from the keyboard reaches the child by itself; one sent to this process alone is passed on.
+  process.on('SIGINT', () => process.stdin.isTTY || child.kill('SIGINT'));
   for (const signal of ['SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill(signal));
   child.on('error', (error) =>
     stop(`Node ${needed} at ${node} does not start: ${error.message}`, 'run npm install again'),
   );
   child.on('exit', (code, signal) => {
-    process.exitCode = code ?? (signal === 'SIGINT' ? 130 : 1);
+    process.exitCode = code ?? 128 + (constants.signals[signal] ?? 1);
   });
 };
 
