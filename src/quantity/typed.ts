@@ -12,12 +12,15 @@ export interface Typed {
 }
 
 const figureForm =
-  /^([+\-−]?(?:\d{1,6}[ \u00a0]+\d{1,3}\/\d{1,3}|\d{1,3}\/\d{1,3}|[\d.,]{1,80}(?:[eE][+\-−]?\d{1,2})?))[ \u00a0]*(\D.{0,19})?$/;
+  /^([+\-−]?(?:\d{1,6}[ \u00a0]+\d{1,3}\/\d{1,3}|\d{1,3}\/\d{1,3}|[\d.,]{1,80}(?:[eE][+\-−]?\d{1,2})?))[ \u00a0]*((?:1\/)?\D.{0,19})?$/;
 
 /** Reads as thousands to half the world: one to three digits, a mark, three digits. */
 const thousands = /^[+]?[1-9]\d{0,2}[.,]\d{3}$/;
 /** Read to a thousandth by nobody, and often in thousands. */
 const largeByNature: readonly Dimension[] = ['time', 'speed', 'count'];
+
+/** The unit's symbol at the end of a figure, as typed; '' where there is none. */
+export const unitTyped = (text: string): string => figureForm.exec(text.trim())?.[2]?.trim() ?? '';
 
 const example = (number: string, dimension: Dimension): string => `${number} ${unitsOf(dimension)[0]}`;
 
@@ -37,7 +40,7 @@ export const readTyped = (text: string, dimension: Dimension): Answer<Typed> => 
     const bare = number.replace(/[.,]/, '');
     return refuse('it can be read in two ways', typed, `type ${bare}, or leave out the last zeros`);
   }
-  const symbol = parts?.[2]?.trim() ?? '';
+  const symbol = unitTyped(typed);
   if (symbol === '' && (dimension === 'ratio' || dimension === 'count')) {
     return answer({ text: decimal.value.text, unit: unitsOf(dimension)[0] ?? '' });
   }

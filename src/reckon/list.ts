@@ -1,0 +1,50 @@
+/** @module The stand-alone sums by name: one line each. */
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { clearanceReckoning } from './clearance.ts';
+import { convertReckoning } from './convert.ts';
+import { crankAngleReckoning } from './crank-angle.ts';
+import { readAll } from './given.ts';
+import { pistonTravelReckoning } from './piston-travel.ts';
+import type { Reckoned, Reckoning } from './reckoning.ts';
+import { verdictReckoning } from './verdict.ts';
+
+export const reckonings: readonly Reckoning[] = [
+  pistonTravelReckoning,
+  crankAngleReckoning,
+  clearanceReckoning,
+  convertReckoning,
+  verdictReckoning,
+];
+
+/** What `reckon NAME --json` prints. */
+export interface ReckonedByName extends Reckoned {
+  readonly name: string;
+  /** As typed, and what was taken where nothing was given. */
+  readonly inputs: Readonly<Record<string, string>>;
+}
+
+/**
+ * Does a sum by its name.
+ *
+ * @param name   as the list has it
+ * @param texts  inputs by key, with units
+ * @returns results with units and notes; refuses an unknown sum, unknown, missing or unreadable inputs,
+ *          and figures out of the sum's range
+ * @source  that of the sum named
+ * @example reckonByName('piston-travle', {}) // refused
+ */
+export const reckonByName = (
+  name: string,
+  texts: Readonly<Record<string, string>>,
+): Answer<ReckonedByName> => {
+  const reckoning = reckonings.find((known) => known.name === name);
+  if (reckoning === undefined) {
+    const names = reckonings.map((known) => known.name).join(', ');
+    return refuse(`there is no sum ${name.slice(0, 40)}`, name.slice(0, 40), `choose one of ${names}`);
+  }
+  const given = readAll(reckoning, texts);
+  if (given.kind === 'refused') return given;
+  const reckoned = reckoning.reckon(given.value.values);
+  if (reckoned.kind === 'refused') return reckoned;
+  return answer({ name, inputs: given.value.texts, ...reckoned.value });
+};
