@@ -1,3 +1,4 @@
+/** @module One changed digit in a journal shows. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { canonicalText, checkChain, hashOf, noHash, seal } from './chain.ts';

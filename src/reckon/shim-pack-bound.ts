@@ -24,6 +24,7 @@ const laterRounds = 12;
  * from below on every sharing out (Lagrangian relaxation); the prices are raised where the cheapest choices
  * ask for more than there is and lowered where they ask for less.
  *
+ * @internal
  * @source  Lagrangian relaxation with subgradient steps, any text on integer programming
  */
 export const priceBound = (sharing: Sharing, effort: Effort) => {

@@ -35,6 +35,7 @@ export interface CandidateList {
 /**
  * The packs of at most `mostShims` whose error lies from `least` to `greatest`, `most` of them at most;
  * the empty pack is one.
+ * @internal
  */
 export const packsWithin = (
   box: Box,
@@ -74,7 +75,10 @@ export const packsWithin = (
   return { packs: found, whole };
 };
 
-/** The smallest error, without its sign, of any pack for this pump alone. */
+/**
+ * The smallest error, without its sign, of any pack for this pump alone.
+ * @internal
+ */
 export const nearestError = (box: Box, needed: number): number => {
   for (let reach = 1; ; reach *= 4) {
     // The empty pack ends the search at the latest when the window reaches down to nothing.

@@ -91,6 +91,10 @@ const firstServed = (levels: readonly number[], known: Packs, serve: (level: num
   return { level: levels[high] ?? 0, packs, bound: levels[sureNone + 1] ?? 0, proved: sureNone === high - 1 };
 };
 
+/**
+ * The best packs by one rank after another: greatest error, spread, shims in all, sum of errors.
+ * @internal
+ */
 export const bestPacks = (box: Box, needs: readonly number[], limit: number): BestPacks => {
   const share = sharer(box, needs, limit);
   const any = (window: Window): Outcome => share(window, 1, () => 0);

@@ -20,6 +20,7 @@ const fits = (choice: Choice, left: readonly number[]): boolean =>
  * put on scarce stocks (shim-pack-bound.ts) show that it cannot beat the best known, or when the same pumps
  * were already left with the same stock in vain. Pumps with the same need are interchangeable and are tried
  * in one order only. The answer depends on the order of pumps and choices, never on time.
+ * @internal
  */
 export const shareOut = (sharing: Sharing, below: number, effort: Effort): Shared => {
   const { pumps, likeness } = sharing;

@@ -94,6 +94,7 @@ const unbeaten = (
 /**
  * The question in its smallest form.
  *
+ * @internal
  * @param mostInAll  when given, all packs together may hold at most so many shims
  */
 export const sharingOf = (

@@ -1,3 +1,4 @@
+/** @module Shim packs against an exhaustive search, and the laws that they keep. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { degrees, mm, toDegrees } from '../quantity/brand.ts';

@@ -138,7 +138,14 @@ const thickestPack = ({ thicknesses, counts, mostShims }: Box): readonly number[
  * @param question  needed 0 to 1000 mm for each pump; shims above 0 and up to 20 mm with whole counts; rate > 0
  * @returns packs in the order of the needs; errors in mm (fitted less needed) and radians (positive is early)
  * @source  an exhaustive search and a mixed-integer program in the tests; ranks: common practice, no source
- * @example chooseShims({ needs: [{ pump: 'pump.1', needed: mm(1.23) }], box: [{ thickness: mm(0.6), count: 3 }], mostShims: 4, rate: degrees(0.95), addingShims: 'retards' }) // greatest error 0.03 mm
+ * @example
+ * chooseShims({
+ *   needs: [{ pump: 'pump.1', needed: mm(1.23) }],
+ *   box: [{ thickness: mm(0.6), count: 3 }],
+ *   mostShims: 4,
+ *   rate: degrees(0.95),
+ *   addingShims: 'retards',
+ * }).value.greatestError // 0.03 mm
  */
 export const chooseShims = (question: ShimQuestion): Answer<PackSet> => {
   const refused = nonsense(question);
