@@ -29,7 +29,7 @@ type Found =
  * Where an operand at another kind of place is found: at the only place of its kind, else at the place with
  * the same number (piston 2 in bore 2).
  */
-const operandPlace = (engine: EngineType, place: Place, kind: string): string => {
+export const operandPlace = (engine: EngineType, place: Place, kind: string): string => {
   if (place.kind === kind) return place.id;
   return engine.placeKinds.get(kind)?.count === 1 ? `${kind}.1` : `${kind}.${place.number}`;
 };

@@ -1,0 +1,8 @@
+/** @module Odds of a slip against an honest reading: from when on they are raised, and how they are told. */
+
+/** A doubt is raised from ten to one: common practice, no source; below, it would be crying wolf. */
+export const raisedAt = 10;
+
+/** `40 to 1`, and no more than anyone would believe. */
+export const oddsText = (odds: number): string =>
+  odds >= 1000 ? 'more than 1000 to 1' : `${Number(odds.toPrecision(1))} to 1`;
