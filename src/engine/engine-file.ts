@@ -170,7 +170,12 @@ const pumpTiming = z.strictObject({
   source: words.optional(),
 });
 
-const book = <T extends z.ZodType>(value: T) => z.record(name, value);
+/** Entries by name, at most so many: what is looked up among them stays quick for any file. */
+const book = <T extends z.ZodType>(value: T, most: number) =>
+  z
+    .record(name, value)
+    .refine((entries) => Object.keys(entries).length <= most, `at most ${most} entries`)
+    .meta({ maxProperties: most });
 
 export const engineFile = z.strictObject({
   format: z.literal('endfloat engine type 1'),
@@ -188,13 +193,13 @@ export const engineFile = z.strictObject({
   rod: figure.describe('connecting rod, between centres'),
   'pin-offset': figure,
   'firing-order': z.array(z.int().min(1)).min(1).max(20),
-  places: book(placeKind),
-  characteristics: book(characteristic),
-  components: book(component),
+  places: book(placeKind, 64),
+  characteristics: book(characteristic, 400),
+  components: book(component, 200),
   offers: z.array(offer).max(2000),
   couplings: z.array(coupling).max(200).default([]),
-  fasteners: book(fastener).default({}),
-  operations: book(operation).default({}),
+  fasteners: book(fastener, 200).default({}),
+  operations: book(operation, 400).default({}),
   'pump-timing': pumpTiming.optional(),
 });
 

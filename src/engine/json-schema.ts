@@ -26,8 +26,7 @@ export interface SchemaNode {
 }
 
 /** The published schema, made from the same source as the types and the validation. */
-export const engineSchema = (): SchemaNode => ({
-  ...z.toJSONSchema(engineFile, { io: 'input' }),
-  $id: 'endfloat-engine-type-1',
-  title: 'Endfloat engine type 1',
-});
+export const engineSchema = (): SchemaNode => {
+  const made = z.toJSONSchema(engineFile, { io: 'input' });
+  return { ...made, $id: 'endfloat-engine-type-1', title: 'Endfloat engine type 1' } as SchemaNode;
+};

@@ -45,6 +45,10 @@ export const readEngineType = (source: string | Uint8Array): EngineReading => {
   if (document === undefined) return { troubles };
   const file = engineFile.safeParse(document.value);
   if (!file.success) {
+    const format = file.error.issues.find(({ path }) => path[0] === 'format');
+    // A file of another kind would only be buried in its missing keys.
+    if (format !== undefined)
+      return { troubles: troublesOf(document, shapeFindings(format, document.value)) };
     const issues = file.error.issues.slice(0, greatestTroubles);
     return {
       troubles: troublesOf(

@@ -70,12 +70,11 @@ const wrongKind = (path: FilePath, value: unknown, expected: string, hint: strin
   const key = path.at(-1);
   if (value === undefined) {
     const missing = typeof key === 'number' ? `no. ${key + 1} of the list` : key;
-    return {
-      weight: 'error',
-      path,
-      what: `${missing ?? 'everything'} is missing`,
-      remedy: hint === '' ? `give ${kindWords[expected] ?? expected}` : `give it: ${hint}`,
-    };
+    const unit = figureKindAt(path);
+    const wanted =
+      unit === undefined ? kindWords[expected] : `a figure with its unit, such as ${examples[unit]}`;
+    const remedy = `give ${wanted ?? expected}${hint === '' ? '' : ` (${hint})`}`;
+    return { weight: 'error', path, what: `${missing ?? 'everything'} is missing`, remedy };
   }
   const figure = figureKindAt(path);
   if (figure !== undefined && typeof value === 'number') {

@@ -136,7 +136,7 @@ const withoutControls = (text: string): SourceText => {
 export const sourceText = (source: string | Uint8Array): SourceText => {
   if (source.length > greatestSize) {
     return refused(
-      `the file is larger than 1 MiB (${(source.length / greatestSize).toFixed(1)} MiB)`,
+      `the file is larger than 1 MiB (${source.length} bytes)`,
       '',
       'give an engine type file; the largest of them is a few dozen kilobytes',
     );

@@ -73,7 +73,7 @@ const proofStress = (diameter: Millimetres, grade: Fastener['class']): number =>
  * @param thread  diameter and pitch, mm
  * @returns N
  * @source  ISO 898-1, tables of proof loads
- * @example proofLoad({ diameter: mm(12), pitch: mm(1.75) }, '8.8') // 48875 N
+ * @example proofLoad({ diameter: mm(12), pitch: mm(1.75) }, '8.8') // 48874.6 N
  */
 export const proofLoad = (thread: Thread, grade: Fastener['class']): Newtons =>
   newtons(stressArea(thread) * proofStress(thread.diameter, grade));
@@ -89,7 +89,7 @@ export const proofLoad = (thread: Thread, grade: Fastener['class']): Newtons =>
  * @param friction  coefficient of friction, 0 and up
  * @returns N
  * @source  VDI 2230 Part 1, the long form of the torque
- * @example tension({ diameter: mm(12), pitch: mm(1.75) }, newtonMetres(93), 0.14) // 42140 N
+ * @example tension({ diameter: mm(12), pitch: mm(1.75) }, newtonMetres(93), 0.14) // 42146 N
  */
 export const tension = (thread: Thread, torque: NewtonMetres, friction: number): Newtons => {
   const head = 1.25 * thread.diameter;

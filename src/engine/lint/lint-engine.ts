@@ -2,10 +2,44 @@
 import type { EngineType } from '../engine-type.ts';
 import type { Finding } from '../finding.ts';
 import { checkedByTwo } from './checked-by-two.ts';
+import { derivedSums } from './derived-sums.ts';
+import { engineForm } from './engine-form.ts';
+import { holdPoints } from './hold-points.ts';
+import { knownNames } from './known-names.ts';
+import { limitsInOrder } from './limits-in-order.ts';
+import { matchingPlaces } from './matching-places.ts';
+import { mixedUnits } from './mixed-units.ts';
+import { noDuplicates } from './no-duplicates.ts';
+import { orderOfWork } from './order-of-work.ts';
+import { pumpTimingFits } from './pump-timing-fits.ts';
+import { shimReach } from './shim-reach.ts';
+import { sizeFit } from './size-fit.ts';
+import { sizeSteps } from './size-steps.ts';
+import { tightening } from './tightening.ts';
+import { waysOpen } from './ways-open.ts';
+import { wearSide } from './wear-side.ts';
 
 type Rule = (engine: EngineType) => readonly Finding[];
 
-const rules: readonly Rule[] = [checkedByTwo];
+const rules: readonly Rule[] = [
+  knownNames,
+  noDuplicates,
+  engineForm,
+  limitsInOrder,
+  wearSide,
+  mixedUnits,
+  derivedSums,
+  matchingPlaces,
+  sizeSteps,
+  sizeFit,
+  waysOpen,
+  tightening,
+  orderOfWork,
+  holdPoints,
+  pumpTimingFits,
+  shimReach,
+  checkedByTwo,
+];
 
 /** Everything that the rules find in an engine type, errors first. */
 export const lintEngine = (engine: EngineType): readonly Finding[] => {

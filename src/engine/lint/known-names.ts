@@ -1,0 +1,115 @@
+/** @module Rule: every name that an engine type refers to is defined in it. */
+import type { EngineType } from '../engine-type.ts';
+import { operandsOf } from '../expression.ts';
+import type { FilePath } from '../file-path.ts';
+import { type Finding, wrong } from '../finding.ts';
+import { chooseName } from '../nearest-name.ts';
+
+interface Reference {
+  readonly path: FilePath;
+  readonly name: string;
+  readonly to: 'place' | 'characteristic' | 'component' | 'operation';
+}
+
+type Named = readonly (readonly [FilePath, string | undefined])[];
+
+const to = (kind: Reference['to'], named: Named): readonly Reference[] =>
+  named.flatMap(([path, name]) => (name === undefined ? [] : [{ path, name, to: kind }]));
+
+const list = (path: FilePath, names: readonly string[]): Named =>
+  names.map((name, index) => [[...path, index], name] as const);
+
+const fromCharacteristics = ({ characteristics }: EngineType): readonly Reference[] =>
+  [...characteristics.values()].flatMap(({ name, at, derived }) => {
+    const path = ['characteristics', name];
+    const operands = derived === undefined ? [] : operandsOf(derived);
+    return [
+      ...to('place', [[[...path, 'at'], at]]),
+      ...to(
+        'characteristic',
+        operands.map(({ of }) => [[...path, 'derived'], of] as const),
+      ),
+    ];
+  });
+
+const fromComponents = ({ components, offers, couplings }: EngineType): readonly Reference[] => [
+  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes }) => {
+    const path = ['components', name];
+    return [
+      ...to('place', [[[...path, 'at'], at]]),
+      ...to('characteristic', list([...path, 'judged-by'], judgedBy)),
+      ...to('characteristic', [[[...path, 'sizes', 'of'], sizes?.of]]),
+    ];
+  }),
+  ...to(
+    'component',
+    offers.map(({ component }, index) => [['offers', index, 'component'], component] as const),
+  ),
+  ...couplings.flatMap((coupling, index) =>
+    to(
+      'component',
+      coupling.kind === 'same size'
+        ? list(['couplings', index, 'components'], [coupling.leader, coupling.follower])
+        : [
+            [['couplings', index, 'if'], coupling.if],
+            [['couplings', index, 'renew'], coupling.renew],
+          ],
+    ),
+  ),
+];
+
+const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly Reference[] => [
+  ...to(
+    'place',
+    [...fasteners.values()].map(({ name, at }) => [['fasteners', name, 'at'], at] as const),
+  ),
+  ...[...operations.values()].flatMap(({ name, at, after, needs }) => [
+    ...to('place', [[['operations', name, 'at'], at]]),
+    ...to('operation', list(['operations', name, 'after'], after)),
+    ...to('characteristic', list(['operations', name, 'needs'], needs)),
+  ]),
+  ...to('place', [[['pump-timing', 'at'], pumpTiming?.at]]),
+  ...to('characteristic', [
+    [['pump-timing', 'depth'], pumpTiming?.depth],
+    [['pump-timing', 'found'], pumpTiming?.found],
+  ]),
+];
+
+const words: Readonly<Record<Reference['to'], string>> = {
+  place: 'kind of place',
+  characteristic: 'characteristic',
+  component: 'component',
+  operation: 'operation',
+};
+
+/** Sizes are names too: of the steps of the component that an offer is for. */
+const fromOffers = ({ offers, components }: EngineType): readonly Finding[] =>
+  offers.flatMap(({ component, size }, index) => {
+    const steps = components.get(component)?.sizes?.steps.map(({ name }) => name) ?? [];
+    const known = ['standard', ...steps];
+    if (known.includes(size) || !components.has(component)) return [];
+    return [
+      wrong(
+        ['offers', index, 'size'],
+        `${component} has no size ${size}`,
+        `use one of ${known.join(', ')}, or add the step to its sizes`,
+      ),
+    ];
+  });
+
+export const knownNames = (engine: EngineType): readonly Finding[] => {
+  const known: Readonly<Record<Reference['to'], ReadonlyMap<string, unknown>>> = {
+    place: engine.placeKinds,
+    characteristic: engine.characteristics,
+    component: engine.components,
+    operation: engine.operations,
+  };
+  const references = [...fromCharacteristics(engine), ...fromComponents(engine), ...fromWork(engine)];
+  const unknown = references
+    .filter((reference) => !known[reference.to].has(reference.name))
+    .slice(0, 50)
+    .map(({ path, name, to: kind }) =>
+      wrong(path, `there is no ${words[kind]} ${name}`, chooseName(name, known[kind].keys())),
+    );
+  return [...unknown, ...fromOffers(engine)];
+};
