@@ -13,7 +13,7 @@ export const blankJob: Job = { kind: 'blank', head: { id: '', sequence: 0, hash:
 /** How an entry is added to a map: by copying it, or, in a replay that nobody else sees, in place. */
 type Grow = <Value>(map: ReadonlyMap<string, Value>, key: string, value: Value) => ReadonlyMap<string, Value>;
 const copied: Grow = (map, key, value) => new Map(map).set(key, value);
-// Every map of an open job is made in `opened` and copied nowhere during a replay, so that it is the replay's own.
+// Only on maps that `opened` or `owned` made for this very replay.
 const inPlace: Grow = <Value>(map: ReadonlyMap<string, Value>, key: string, value: Value) =>
   (map as Map<string, Value>).set(key, value);
 
@@ -164,6 +164,31 @@ const evolved = (job: Job, event: JobEvent, grow: Grow): Job => {
 /** The job after one more event. */
 export const evolve = (job: Job, event: JobEvent): Job => evolved(job, event, copied);
 
-/** The job that a whole journal comes to; the same as evolving event by event, and quick with thousands. */
-export const replay = (events: readonly JobEvent[]): Job =>
-  events.reduce<Job>((job, event) => evolved(job, event, inPlace), blankJob);
+/** The same job with maps of its own. */
+const owned = (job: Job): Job =>
+  job.kind !== 'open'
+    ? job
+    : {
+        ...job,
+        sheet: {
+          ...job.sheet,
+          instruments: new Map(job.sheet.instruments),
+          readings: new Map(job.sheet.readings),
+          sizesFound: new Map(job.sheet.sizesFound),
+        },
+        takenBy: new Map(job.takenBy),
+        doubtsAnswered: new Map(job.doubtsAnswered),
+        packs: new Map(job.packs),
+        done: new Map(job.done),
+      };
+
+/** The job after several more events; as if they were evolved one by one, and quick with thousands. */
+export const evolveAll = (job: Job, events: readonly JobEvent[]): Job => {
+  const [first, second] = events;
+  if (first === undefined) return job;
+  if (second === undefined) return evolve(job, first);
+  return events.reduce<Job>((state, event) => evolved(state, event, inPlace), owned(job));
+};
+
+/** The job that a whole journal comes to. */
+export const replay = (events: readonly JobEvent[]): Job => evolveAll(blankJob, events);

@@ -1,0 +1,79 @@
+/** @module What is to be measured for the decision, and what only once the engine goes together again. */
+import type { EngineType, Expression } from '../engine/engine-type.ts';
+import { type Cell, cellKey } from '../measure/reading.ts';
+import { entryOrder } from '../measure/scheme.ts';
+import type { OpenJob } from './job.ts';
+
+const namesIn = (expression: Expression): readonly string[] => {
+  switch (expression.kind) {
+    case 'difference':
+      return [...namesIn(expression.from), ...namesIn(expression.less)];
+    case 'sum':
+      return expression.of.flatMap(namesIn);
+    case 'factor':
+      return namesIn(expression.of);
+    default:
+      return [expression.of];
+  }
+};
+
+/** The measured characteristics that some others come to. */
+const measuredFor = (engine: EngineType, names: Iterable<string>): ReadonlySet<string> => {
+  const reached = new Set<string>();
+  const left = [...names];
+  for (let name = left.pop(); name !== undefined; name = left.pop()) {
+    if (reached.has(name)) continue;
+    reached.add(name);
+    const derived = engine.characteristics.get(name)?.derived;
+    if (derived !== undefined) left.push(...namesIn(derived));
+  }
+  return reached;
+};
+
+/** Those that prove the build and judge no part: taken when the engine goes together, not at the strip. */
+const builtOnly = (engine: EngineType): ReadonlySet<string> => {
+  const judged = measuredFor(
+    engine,
+    [...engine.components.values()].flatMap(({ judgedBy }) => judgedBy),
+  );
+  const proving = [...engine.operations.values()]
+    .filter(({ phase }) => phase !== 'strip')
+    .flatMap(({ needs }) => needs);
+  const depth = engine.pumpTiming === undefined ? [] : [engine.pumpTiming.depth];
+  const built = measuredFor(engine, [...proving, ...depth]);
+  return new Set([...built].filter((name) => !judged.has(name)));
+};
+
+interface KeyedCell {
+  readonly cell: Cell;
+  readonly key: string;
+}
+
+/** The cells of an engine never change, and they are asked for at every reading. */
+const known = new WeakMap<EngineType, readonly KeyedCell[]>();
+
+const cellsForDecision = (engine: EngineType): readonly KeyedCell[] => {
+  const before = known.get(engine);
+  if (before !== undefined) return before;
+  const later = builtOnly(engine);
+  const cells = entryOrder(engine)
+    .filter(({ characteristic }) => !later.has(characteristic))
+    .map((cell) => ({ cell, key: cellKey(cell) }));
+  known.set(engine, cells);
+  return cells;
+};
+
+export interface ToMeasure {
+  readonly of: number;
+  /** Cells still to be read, in the order in which hands go. */
+  readonly left: readonly Cell[];
+}
+
+/** How far measuring for the decision has come. */
+export const toMeasure = ({ sheet }: OpenJob): ToMeasure => {
+  const cells = cellsForDecision(sheet.engine);
+  return {
+    of: cells.length,
+    left: cells.filter(({ key }) => !sheet.readings.has(key)).map(({ cell }) => cell),
+  };
+};

@@ -1,0 +1,40 @@
+/** @module The tables of a store, the same in every kind of database. */
+
+export interface Tables {
+  /** The journal of every job; only ever added to. */
+  readonly journal: {
+    readonly job_id: string;
+    /** The event's sequence: 1 for the first of a job. */
+    readonly version: number;
+    readonly event_id: string;
+    readonly kind: string;
+    readonly at: string;
+    readonly hash: string;
+    /** The event whole, as JSON. */
+    readonly body: string;
+  };
+  /** The jobs list: computed from the journal, may be thrown away at any time. */
+  readonly job_line: {
+    readonly job_id: string;
+    readonly version: number;
+    readonly number: string;
+    readonly engine: string;
+    readonly owner: string;
+    readonly plate: string;
+    readonly phase: string;
+    readonly readings: number;
+    readonly changed: string;
+  };
+  /** Engine type files on the shelf, every version kept. */
+  readonly engine_type: {
+    readonly id: string;
+    readonly version: number;
+    readonly title: string;
+    readonly body: string;
+  };
+  /** The register of instruments, as JSON. */
+  readonly instrument: {
+    readonly name: string;
+    readonly body: string;
+  };
+}
