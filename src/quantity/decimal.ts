@@ -12,10 +12,14 @@ export interface Decimal {
 /** Sign, then a whole part or a decimal with one mark, then an exponent. Bounded, so that no text takes long. */
 const decimalForm = /^([+\-−]?)(\d{0,40})(?:[.,](\d{1,40}))?(?:[eE]([+\-−]?\d{1,2}))?$/;
 const fractionForm = /^([+\-−]?)(?:(\d{1,6})[ \u00a0]+)?(\d{1,3})\/(\d{1,3})$/;
+const inThousands = /^[+\-−]?\d{1,3}(?:[.,\u00a0 '’]\d{3})+(?:[.,]\d*)?$/;
 const divisions = [2, 4, 8, 16, 32, 64, 128];
 
 /** Nothing at a bench is larger in any unit on the list (an elastic modulus in Pa is some 2e11). */
 const greatest = 1e13;
+
+/** No figure is longer; a text that is must not be searched. */
+const longest = 100;
 
 const remedy = 'type a number such as 54.980, 54,980 or 2 9/16';
 
@@ -37,9 +41,10 @@ const readFraction = (text: string, parts: RegExpExecArray): Answer<Decimal> => 
 };
 
 const whyNot = (text: string): Answer<never> => {
+  if (text.length > longest) return refuse('it is too long for a number', `${text.slice(0, 30)} …`, remedy);
   if (text === '') return refuse('nothing was typed', '', remedy);
   if (/^[+\-−]$/.test(text)) return refuse('a sign without a number', text, remedy);
-  if (/\d[.,\u00a0 '’]\d.*[.,]/.test(text)) {
+  if (inThousands.test(text)) {
     return refuse(
       'it can be read in two ways',
       text,
@@ -48,7 +53,7 @@ const whyNot = (text: string): Answer<never> => {
   }
   if (/^[+\-−]?\d+[.,]$/.test(text)) return refuse('the digits after the mark are missing', text, remedy);
   if (/^[+\-−]?(nan|inf)/i.test(text)) return refuse('it is no number', text, remedy);
-  return refuse('it cannot be read as a number', text.slice(0, 60), remedy);
+  return refuse('it cannot be read as a number', text, remedy);
 };
 
 /**

@@ -67,7 +67,7 @@ export const topHeight = ({ stroke, rod, pinOffset }: Crank): number =>
  * @param crank  one that can turn
  * @returns mm, never less than twice the throw
  * @source  the same at the bottom, hypotenuse rod less throw
- * @example wholeTravel({ stroke: mm(98), rod: mm(168), pinOffset: mm(10) }) // 98.191 mm
+ * @example wholeTravel({ stroke: mm(98), rod: mm(168), pinOffset: mm(10) }) // 98.190 mm
  */
 export const wholeTravel = (crank: Crank): number =>
   topHeight(crank) - Math.sqrt((crank.rod - crank.stroke / 2) ** 2 - crank.pinOffset ** 2);
