@@ -26,8 +26,8 @@ export interface RecordSection {
   readonly says: readonly string[];
   readonly table?: RecordTable;
   /**
-   * Whether its figures are computed from the journal rather than quoted from it: those are what `verify`
-   * recomputes one by one.
+   * Whether it holds figures computed from the journal rather than quoted from it: those `verify` computes again one
+   * by one. Words that the program finds for them may be put better one day, and are checked with the page alone.
    */
   readonly derived: boolean;
 }

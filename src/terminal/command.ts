@@ -1,5 +1,6 @@
 /** @module What a terminal command is: a named record that says what it does, what it takes and how it is run. */
-import type { Answer } from '../quantity/refusal.ts';
+import { type Answer, answer, type Refusal, refusalText } from '../quantity/refusal.ts';
+import { plain } from './plain.ts';
 import type { World } from './world.ts';
 
 export interface OptionSpec {
@@ -48,3 +49,12 @@ export interface TerminalCommand {
 
 export const lastValue = (given: Given, option: string): string | undefined =>
   given.values.get(option)?.at(-1);
+
+/** The answer no, with why: on stderr for a person, on stdout under `--json`. */
+export const answerNo = (refusal: Refusal): Answer<Outcome> =>
+  answer({
+    text: '',
+    json: { answer: 'no', ...refusal },
+    warnings: [`endfloat: ${plain(refusalText(refusal))}`],
+    no: true,
+  });

@@ -41,12 +41,13 @@ export const sortOut = (command: TerminalCommand, typed: readonly string[], worl
     if (token.kind === 'positional') words.push(token.value);
     if (token.kind !== 'option') continue;
     const spec = specs.find((known) => known.name === token.name);
-    const all = specs.map((known) => `--${known.name}`);
+    const names = specs.map((known) => known.name);
+    const all = names.map((name) => `--${name}`).join(', ');
     if (!spec)
       return refuse(
         `there is no option ${plain(token.rawName)}`,
         where,
-        didYouMean(token.rawName, all, `the options are ${all.join(', ')}`),
+        didYouMean(token.name, names, `the options are ${all}`),
       );
     if (spec.value === undefined) {
       if (token.value !== undefined)

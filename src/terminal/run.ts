@@ -1,5 +1,6 @@
 /** @module Runs one command line: finds the command, sorts out what was typed, prints its outcome, returns the exit code. */
 import { refusalText } from '../quantity/refusal.ts';
+import { Refused } from '../store/refused.ts';
 import type { Outcome, TerminalCommand } from './command.ts';
 import { commands } from './commands.ts';
 import { sortOut } from './given.ts';
@@ -71,6 +72,10 @@ export const runTerminal = async (typed: readonly string[], world: World): Promi
     if (first === 'help') return await runCommand(second ?? '', [...rest, '--help'], world);
     return await runCommand(first, typed.slice(1), world);
   } catch (error) {
+    if (error instanceof Refused) {
+      world.err(`endfloat: ${plain(error.message)}\n`);
+      return wrongUse;
+    }
     const says = error instanceof Error ? error.message : String(error);
     world.err(
       `endfloat: a fault in the program itself (${plain(says)}): please report it with the line that you typed\n`,

@@ -90,6 +90,6 @@ export const deviationSection = (
         : `${rows.length} to be known.`,
     ],
     table: { heads: ['Of', 'What'], rows },
-    derived: true,
+    derived: false,
   };
 };

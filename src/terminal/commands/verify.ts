@@ -1,7 +1,7 @@
 /** @module `endfloat verify`: computes a record again from its journal and says whether it stands. */
-import { answer, refusalText } from '../../quantity/refusal.ts';
+import { answer } from '../../quantity/refusal.ts';
 import { verifyRecord } from '../../record/verify.ts';
-import type { TerminalCommand } from '../command.ts';
+import { answerNo, type TerminalCommand } from '../command.ts';
 import { textOf } from '../input-file.ts';
 import { plain } from '../plain.ts';
 
@@ -17,12 +17,7 @@ export const verify: TerminalCommand = {
     if (text.kind === 'refused') return text;
     const verified = verifyRecord(text.value);
     if (verified.kind === 'not verified')
-      return answer({
-        text: '',
-        json: { verified: false, ...verified.refusal },
-        warnings: [`endfloat: ${plain(path)} does not verify: ${plain(refusalText(verified.refusal))}`],
-        no: true,
-      });
+      return answerNo({ ...verified.refusal, what: `it does not verify: ${verified.refusal.what}` });
     const { job, events, figures } = verified;
     const { hash } = job.head;
     return answer({

@@ -1,0 +1,25 @@
+/** @module Every command of the terminal, in the order in which the help lists them. */
+import type { TerminalCommand } from './command.ts';
+import { bookIn } from './commands/book-in.ts';
+import { check } from './commands/check.ts';
+import { doInJob } from './commands/do.ts';
+import { exportJob } from './commands/export.ts';
+import { importJob } from './commands/import.ts';
+import { jobs } from './commands/jobs.ts';
+import { reckon } from './commands/reckon.ts';
+import { record } from './commands/record.ts';
+import { show } from './commands/show.ts';
+import { verify } from './commands/verify.ts';
+
+export const commands: readonly TerminalCommand[] = [
+  check,
+  reckon,
+  jobs,
+  show,
+  bookIn,
+  doInJob,
+  record,
+  exportJob,
+  importJob,
+  verify,
+];

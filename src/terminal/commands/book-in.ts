@@ -1,0 +1,68 @@
+/** @module `endfloat book-in`: begins a job with the engine type file as it stands now. */
+
+import { readRequest } from '../../job/read-command.ts';
+import { answer } from '../../quantity/refusal.ts';
+import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
+import { engineOnFile, notUsable } from '../engine-file.ts';
+import { plain } from '../plain.ts';
+import { figure, type Key, number, optional, text } from '../requests/keys.ts';
+import { keysText, readValues } from '../requests/read-values.ts';
+import { carryOut, inWorkshop, signingOptions } from '../workshop.ts';
+
+const keys: readonly Key[] = [
+  text('owner', '"Gullwick Sluice Company"'),
+  text('plate', 'QF-0417'),
+  figure('hours', 'time', '7400h'),
+  text('complaint', '"low oil pressure when hot"'),
+  text('currency', 'crowns'),
+  optional(text('number', 'J-12')),
+  optional(text('shop', '"Saltmarsh Bench & Bore"')),
+  optional(number('conformance', '0.95')),
+  optional(figure('hours-wanted', 'time', '5000h')),
+  optional(number('days-wanted', '20')),
+];
+
+/** The next number after the greatest that is written J-n. */
+const nextNumber = (numbers: readonly string[]): string => {
+  const used = numbers.map((number) => Number(/^J-(\d{1,9})$/i.exec(number)?.[1] ?? 0));
+  return `J-${Math.max(0, ...used) + 1}`;
+};
+
+export const bookIn: TerminalCommand = {
+  name: 'book-in',
+  summary: 'begin a job: whose engine, which, why',
+  usage: ['book-in ENGINE-FILE key=value…'],
+  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95.`,
+  options: signingOptions,
+  words: [1, 32],
+  run: async (given) => {
+    const [path = '', ...words] = given.words;
+    const read = await engineOnFile(path, given.world);
+    if (read.kind === 'refused') return read;
+    if (!read.value.engine) return answer(notUsable(read.value));
+    const values = readValues(words, keys, 'endfloat book-in');
+    if (values.kind === 'refused') return values;
+    const engineType = new TextDecoder().decode(read.value.bytes);
+    return inWorkshop<Outcome>(given, true, async (store) => {
+      const numbers = (await store.list()).map((line) => line.number);
+      const { hours, 'hours-wanted': hoursWanted, 'days-wanted': daysWanted, ...rest } = values.value;
+      const request = readRequest({
+        kind: 'book in',
+        number: nextNumber(numbers),
+        conformance: 0.95,
+        ...rest,
+        engineType,
+        hoursRun: hours,
+        ...(hoursWanted === undefined ? {} : { hoursWanted }),
+        ...(daysWanted === undefined ? {} : { daysWanted }),
+      });
+      if (request.kind === 'refused') return request;
+      const id = given.world.newId();
+      const carried = await carryOut(store, given, id, undefined, [request.value]);
+      if (carried.kind === 'refused') return carried;
+      if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
+      const number = request.value.kind === 'book in' ? request.value.number : '';
+      return answer({ text: `Booked in as ${plain(number)}.`, json: { booked: true, number, job: id } });
+    });
+  },
+};

@@ -1,0 +1,31 @@
+/** @module `endfloat export`: a job with its journal and figures as one file for another workshop or a stranger. */
+import { answer } from '../../quantity/refusal.ts';
+import { fileOf } from '../../record/record.ts';
+import { lastValue, type TerminalCommand } from '../command.ts';
+import { writeWhole } from '../output-file.ts';
+import { plain } from '../plain.ts';
+import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+
+export const exportJob: TerminalCommand = {
+  name: 'export',
+  summary: 'write a job with its journal, for import elsewhere',
+  usage: ['export JOB [--to PATH]'],
+  about: 'Without --to the job goes to stdout.',
+  options: [...storeOptions, { name: 'to', value: 'PATH', says: 'the file to write' }],
+  words: [1, 1],
+  run: (given) =>
+    inWorkshop(given, false, async (store) => {
+      const found = await findJob(store, given.words[0] ?? '');
+      if (found.kind === 'refused') return found;
+      const { job, events } = found.value;
+      const text = fileOf(job, events);
+      const path = lastValue(given, 'to');
+      if (path === undefined) return answer({ text, json: JSON.parse(text) as unknown });
+      const written = await writeWhole(path, text, given.world);
+      if (written.kind === 'refused') return written;
+      return answer({
+        text: `${plain(job.booked.number)} with ${events.length} events written to ${plain(written.value)}`,
+        json: { number: job.booked.number, file: written.value, events: events.length },
+      });
+    }),
+};

@@ -1,0 +1,127 @@
+/** @module `endfloat show`: a job as it stands: its phase, verdicts, doubts, decisions, packs, and what comes next. */
+import type { EngineType } from '../../engine/engine-type.ts';
+import { operationsOf, type Standing } from '../../job/holds.ts';
+import type { OpenJob } from '../../job/job.ts';
+import { phasesOf } from '../../job/phase.ts';
+import { pumpPacksOf } from '../../job/pumps.ts';
+import { doubtsOf } from '../../measure/doubts.ts';
+import { judgeAll } from '../../measure/judge.ts';
+import type { Doubt } from '../../measure/verdict-model.ts';
+import { answer } from '../../quantity/refusal.ts';
+import { moneyText } from '../../record/figure-text.ts';
+import { headingOf } from '../../record/sections/heading.ts';
+import { slotTitle } from '../../record/sections/named.ts';
+import { packSection } from '../../record/sections/packs.ts';
+import type { TerminalCommand } from '../command.ts';
+import { plain } from '../plain.ts';
+import { table } from '../table.ts';
+import { asked, counts, countsText, judgedJson, verdictTable } from '../verdict-table.ts';
+import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+
+const block = (title: string, text: string): string => (text === '' ? '' : `\n${title}\n${text}`);
+
+const phaseTable = (job: OpenJob): string =>
+  table(
+    [{ head: 'Phase' }, { head: 'Done', right: true }, { head: 'Next' }],
+    phasesOf(job).map((phase) => [phase.name, `${phase.done} of ${phase.of}`, phase.next]),
+  );
+
+const doubtText = (job: OpenJob, doubts: readonly Doubt[]): string =>
+  doubts
+    .map((doubt) => {
+      const said = job.doubtsAnswered.get(doubt.id);
+      return plain(
+        `${doubt.id}\n  ${doubt.says}${said === undefined ? '' : ` Answered by ${said.by}: ${said.why}`}`,
+      );
+    })
+    .map((line) => `${line}\n`)
+    .join('');
+
+const planTable = (engine: EngineType, job: OpenJob): string => {
+  if (job.plan === undefined) return '';
+  const { currency } = job.booked;
+  const rows = job.plan.choices.map((choice) => [
+    slotTitle(engine, choice.slot),
+    choice.says,
+    moneyText(choice.cents, currency),
+  ]);
+  return `${table([{ head: 'Component' }, { head: 'Decided' }, { head: 'Cost', right: true }], rows)}In all ${moneyText(job.plan.cents, currency)}. ${plain(job.agreed === undefined ? 'Not agreed yet.' : `Agreed by ${job.agreed.name}, ${job.agreed.how}.`)}\n`;
+};
+
+const packTable = (job: OpenJob): string => {
+  const { table: packs } = packSection(job);
+  if (pumpPacksOf(job).timing === undefined || packs === undefined) return '';
+  return table(
+    packs.heads.map((head) => ({ head })),
+    packs.rows.map((row) => row.cells),
+  );
+};
+
+const standingText = (standing: Standing): string => {
+  switch (standing.kind) {
+    case 'done':
+      return `done, ${standing.signed.by}`;
+    case 'open':
+      return 'open';
+    case 'held': {
+      const [first, ...more] = standing.lacking;
+      return `held: ${first?.says ?? ''}${more.length === 0 ? '' : `, and ${more.length} more`}`;
+    }
+    default:
+      return standing satisfies never;
+  }
+};
+
+const operationTable = (job: OpenJob): string =>
+  table(
+    [{ head: 'Operation' }, { head: 'Standing' }],
+    operationsOf(job).map(({ operation, standing }) => [operation.name, standingText(standing)]),
+  );
+
+export const show: TerminalCommand = {
+  name: 'show',
+  summary: 'show a job as it stands',
+  usage: ['show JOB'],
+  options: storeOptions,
+  words: [1, 1],
+  run: (given) =>
+    inWorkshop(given, false, async (store) => {
+      const found = await findJob(store, given.words[0] ?? '');
+      if (found.kind === 'refused') return found;
+      const { id, job, events } = found.value;
+      const { engine } = job.sheet;
+      const judged = judgeAll(job.sheet);
+      const doubts = doubtsOf(job.sheet);
+      const known = asked(judged).filter((one) => one.verdict !== 'not yet known');
+      return answer({
+        text: [
+          headingOf(job)
+            .map((line) => `${plain(`${line.name}: ${line.says}`)}\n`)
+            .join(''),
+          block('Phases', phaseTable(job)),
+          block(`Verdicts: ${countsText(judged)}`, verdictTable(engine, known)),
+          block('Doubts', doubtText(job, doubts)),
+          block('Plan', planTable(engine, job)),
+          block('Shim packs', packTable(job)),
+          block('Order of work', operationTable(job)),
+        ].join(''),
+        json: {
+          job: id,
+          number: job.booked.number,
+          phases: phasesOf(job),
+          counts: counts(judged),
+          verdicts: asked(judged).map(judgedJson),
+          doubts: doubts.map((doubt) => ({ ...doubt, answered: job.doubtsAnswered.get(doubt.id) })),
+          plan: job.plan,
+          agreed: job.agreed,
+          pumps: pumpPacksOf(job).pumps,
+          operations: operationsOf(job).map(({ operation, standing }) => ({
+            operation: operation.name,
+            ...standing,
+          })),
+          events: events.length,
+          hash: job.head.hash,
+        },
+      });
+    }),
+};

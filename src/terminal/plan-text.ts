@@ -1,0 +1,53 @@
+/** @module A plan as text for the terminal: every component with what is done, why and at what cost. */
+import type { EngineType } from '../engine/engine-type.ts';
+import type { Option, Plan } from '../plan/plan-model.ts';
+import { formatFigure } from '../quantity/figure.ts';
+import { moneyText } from '../record/figure-text.ts';
+import { slotTitle } from '../record/sections/named.ts';
+import { table } from './table.ts';
+
+export const doesText = ({ does, size, supplier }: Option): string => {
+  if (does === 'put back') return size === 'standard' ? 'put back' : `put back at ${size}`;
+  const to =
+    does === 'machine' ? `machine to ${size}` : size === 'standard' ? 'replace' : `replace with ${size}`;
+  return supplier === '' ? to : `${to}, ${supplier}`;
+};
+
+const hoursText = (hours: number): string => `${formatFigure(hours, 0)} h`;
+
+export const planText = (engine: EngineType, plan: Plan, currency: string): string => {
+  const rows = plan.choices.map((option) => [
+    slotTitle(engine, option.slot),
+    doesText(option),
+    moneyText(option.cents, currency),
+    formatFigure(option.days, 0),
+    hoursText(option.hours),
+    option.reason,
+  ]);
+  const setUps = plan.setUps.map((setUp) => [
+    '',
+    `set-up: ${setUp.name}`,
+    moneyText(setUp.cents, currency),
+    '',
+    '',
+    '',
+  ]);
+  return [
+    table(
+      [
+        { head: 'Component' },
+        { head: 'Decided' },
+        { head: 'Cost', right: true },
+        { head: 'Days', right: true },
+        { head: 'Lasts', right: true },
+        { head: 'Why' },
+      ],
+      [...rows, ...setUps],
+    ),
+    `\n${planSummary(plan, currency)}\n`,
+  ].join('');
+};
+
+/** One line: what it costs, when it is ready, how long it lasts, and that nothing cheaper is sound. */
+export const planSummary = (plan: Plan, currency: string): string =>
+  `Cost ${moneyText(plan.cents, currency)}, ready in ${formatFigure(plan.days, 0)} days, good for ${hoursText(plan.hours)}: proved the cheapest sound plan.`;

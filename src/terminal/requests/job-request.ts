@@ -1,0 +1,168 @@
+/** @module What can be asked of a job in the terminal: one record a request, with its keys and how they become it. */
+import type { Request } from '../../job/command.ts';
+import type { OpenJob } from '../../job/job.ts';
+import { cellKey } from '../../measure/reading.ts';
+import { box, figure, figureOfEither, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
+
+type Values = Readonly<Record<string, unknown>>;
+
+export interface JobRequest {
+  /** As it is typed: `take-reading`. */
+  readonly name: string;
+  readonly kind: Request['kind'];
+  readonly keys: readonly Key[];
+  /** The request's body from what was typed; checked against its shape afterwards. */
+  readonly body: (values: Values, job: OpenJob) => Values;
+}
+
+const word = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+const cellOf = (values: Values) => ({
+  place: word(values.place),
+  characteristic: word(values.characteristic),
+  plane: word(values.plane),
+  axis: word(values.axis),
+});
+
+const cellKeys: readonly Key[] = [
+  text('place', 'main.2'),
+  text('characteristic', 'main-journal-diameter'),
+  optional(text('plane', 'front')),
+  optional(text('axis', 'vertical')),
+];
+
+const given = (values: Values, names: Readonly<Record<string, string>>): Values =>
+  Object.fromEntries(
+    Object.entries(names).flatMap(([typed, into]) =>
+      values[typed] === undefined ? [] : [[into, values[typed]]],
+    ),
+  );
+
+const asTyped = (values: Values): Values => values;
+
+export const jobRequests: readonly JobRequest[] = [
+  {
+    name: 'bring-instrument',
+    kind: 'bring instrument',
+    keys: [
+      text('name', 'mic-50-75'),
+      text('kind', '"outside micrometer"'),
+      figure('least', 'length', '50mm'),
+      figure('greatest', 'length', '75mm'),
+      figure('resolution', 'length', '0.001mm'),
+      figure('permissible-error', 'length', '0.004mm'),
+      figure('repeatability', 'length', '0.001mm'),
+      optional(figure('zero', 'length', '-0.002mm')),
+      optional(figure('turn', 'length', '0.5mm')),
+    ],
+    body: (values) => ({
+      instrument: {
+        ...given(values, {
+          name: 'name',
+          kind: 'kind',
+          resolution: 'resolution',
+          repeatability: 'repeatability',
+        }),
+        ...given(values, { 'permissible-error': 'permissibleError', zero: 'zero', turn: 'turn' }),
+        range: { least: values.least, greatest: values.greatest },
+      },
+    }),
+  },
+  {
+    name: 'take-reading',
+    kind: 'take reading',
+    keys: [
+      ...cellKeys,
+      figure('reading', 'length', '54.961mm'),
+      text('instrument', 'mic-50-75'),
+      optional(figure('temperature', 'temperature', '21°C')),
+    ],
+    body: (values) => ({
+      cell: cellOf(values),
+      ...given(values, { reading: 'typed', instrument: 'instrument', temperature: 'temperature' }),
+    }),
+  },
+  {
+    name: 'strike-out-reading',
+    kind: 'strike out reading',
+    keys: [
+      optional(text('reading', 'ID')),
+      ...cellKeys.map(optional),
+      text('why', '"thimble read one turn out"'),
+    ],
+    // By its id, or the reading that counts in a cell.
+    body: (values, job) => ({
+      reading: word(values.reading) || (job.sheet.readings.get(cellKey(cellOf(values)))?.at(-1)?.id ?? ''),
+      why: values.why,
+    }),
+  },
+  {
+    name: 'answer-doubt',
+    kind: 'answer doubt',
+    keys: [text('doubt', 'ID'), text('why', '"measured twice, by two people"')],
+    body: asTyped,
+  },
+  {
+    name: 'note-size-found',
+    kind: 'note size found',
+    keys: [text('component', 'mains'), text('size', '0.25')],
+    body: asTyped,
+  },
+  {
+    name: 'note-finding',
+    kind: 'note finding',
+    keys: [
+      text('place', 'bore.2'),
+      text('component', 'bores'),
+      text('finding', 'scored'),
+      yesOrNo('may-go-back'),
+      optional(text('says', '"one score, thrust side"')),
+    ],
+    body: (values) => ({
+      ...given(values, {
+        place: 'place',
+        component: 'component',
+        finding: 'finding',
+        'may-go-back': 'mayGoBack',
+      }),
+      says: word(values.says),
+    }),
+  },
+  { name: 'count-shims', kind: 'count shims', keys: [box('shims')], body: asTyped },
+  {
+    name: 'note-agreement',
+    kind: 'note agreement',
+    keys: [text('name', '"H. Wetherlam"'), text('how', '"by telephone"')],
+    body: asTyped,
+  },
+  { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
+  {
+    name: 'do-operation',
+    kind: 'do operation',
+    keys: [text('operation', 'lift-head'), optional(text('note', '"two studs came out with the nuts"'))],
+    body: (values) => ({ operation: values.operation, note: word(values.note) }),
+  },
+  {
+    name: 'log-run-step',
+    kind: 'log run step',
+    keys: [
+      figure('speed', 'speed', '1500rpm'),
+      figureOfEither('load', ['torque', 'ratio'], '50%'),
+      number('minutes', '20'),
+      optional(figure('oil-pressure', 'pressure', '3.2bar')),
+      optional(figure('water-temperature', 'temperature', '78°C')),
+      optional(text('note', '"no smoke"')),
+    ],
+    body: (values) => ({
+      ...given(values, { speed: 'speed', load: 'load', minutes: 'minutes' }),
+      ...given(values, { 'oil-pressure': 'oilPressure', 'water-temperature': 'waterTemperature' }),
+      note: word(values.note),
+    }),
+  },
+  {
+    name: 'hand-over',
+    kind: 'hand over',
+    keys: [text('to', '"H. Wetherlam"'), optional(text('note', '"oil and filter after 50 hours"'))],
+    body: (values) => ({ to: values.to, note: word(values.note) }),
+  },
+];
