@@ -28,7 +28,7 @@ describe('verdict of a derived characteristic', () => {
   });
 
   it('is not yet known until all operands are read, and names the cells', () => {
-    const judged = judge(sheetOf(journal('54.980').slice(0, 1)), 'main-clearance', 'main.1');
+    const judged = judge(sheetOf(journal('54.980')), 'main-clearance', 'main.1');
     expect(judged.verdict).toBe('not yet known');
     expect(judged.missing).toHaveLength(7);
   });

@@ -3,11 +3,11 @@ import type { Characteristic, Place } from '../engine/engine-type.ts';
 import { typedText } from '../quantity/typed.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
 import { expectationOf } from './expectation.ts';
-import { type Honest, honestOf } from './honest.ts';
+import { aroundOthers, type Honest, honestOf, trustIn } from './honest.ts';
 import type { Instrument } from './instrument.ts';
 import { countingReading, sizeOfReading } from './judge.ts';
 import { limitsOf } from './limits.ts';
-import { clusterOf, othersOf } from './neighbours.ts';
+import { median, othersOf } from './neighbours.ts';
 import { oddsText, raisedAt } from './odds.ts';
 import { packDoubts } from './pack-doubts.ts';
 import { cellKey, type Reading } from './reading.ts';
@@ -20,8 +20,8 @@ import type { Doubt } from './verdict-model.ts';
 /** A slip made twice over in the same cell, in the same way: one in twenty, common practice, no source. */
 const twice = 0.05;
 
-/** Ordinary wear where the manual gives no limits, mm: common practice, no source. */
-const unknownWear = 0.4;
+/** How far neighbours honestly lie apart, of an ordinary wear: common practice, no source. */
+const apart = 0.25;
 
 interface Taken {
   readonly reading: Reading;
@@ -89,17 +89,17 @@ const doubtsAt = (sheet: Sheet, characteristic: Characteristic): readonly Doubt[
     .filter(({ taken }) => taken.length > 0);
   const first = places[0]?.taken[0];
   if (!first) return [];
-  const expected = expectationOf(limitsOf(sheet, characteristic.name), characteristic.wears, first.u);
-  // How far neighbours honestly lie apart: a quarter of an ordinary wear. Common practice, no source.
-  const leastScale = Math.max((expected?.ordinary ?? unknownWear) / 4, first.u);
   const sizes = places.map(({ taken }) => taken.map(({ size }) => size));
-  const centres = sizes.map((each) => clusterOf(each, leastScale)?.centre ?? Number.NaN);
-  const otherPlaces = othersOf(centres, leastScale);
+  const centres = sizes.map(median);
+  const limits = limitsOf(sheet, characteristic.name);
+  const own = expectationOf(limits, characteristic.wears, first.u) ?? aroundOthers(median(centres));
+  const scale = Math.max(own.ordinary * apart, first.u);
+  const believe = (size: number): number => trustIn(size, own);
+  const otherPlaces = othersOf(centres, scale, believe);
   return places.flatMap(({ place, taken }, index) => {
-    const samePlace = othersOf(sizes[index] ?? [], leastScale);
+    const samePlace = othersOf(sizes[index] ?? [], scale, believe);
     return taken.flatMap((each, inPlace) => {
-      const honest = honestOf(expected, samePlace[inPlace], otherPlaces[index]);
-      const found = honest && weighed(sheet, each, honest);
+      const found = weighed(sheet, each, honestOf(own, samePlace[inPlace], otherPlaces[index]));
       return found && found.odds >= raisedAt ? [doubtOf(each, place, characteristic.title, found)] : [];
     });
   });

@@ -6,6 +6,8 @@ export interface Expectation {
   readonly density: (size: number) => number;
   /** No greater density than this. */
   readonly peak: number;
+  /** The density of a size that is nothing out of the ordinary. */
+  readonly usual: number;
   /** A wear that would be nothing out of the ordinary, mm: how far places may lie apart. */
   readonly ordinary: number;
 }
@@ -29,8 +31,10 @@ const unworn = 0.24;
 const worn = 0.72;
 const ruined = 0.02;
 const grown = 0.02;
-/** Anything can happen, per mm: no odds are endless. */
-const anything = 1e-4;
+/** Anything can happen, per mm near the size and less far from it, so that no odds are endless. */
+const anything = 1e-5;
+const anythingAt = (off: number, size: number): number =>
+  anything / (1 + (off / Math.max(1, Math.abs(size))) ** 2);
 
 /** A size as made anywhere in the tolerance, less or more an exponential wear: density at y past the edge. */
 const wornDensity = (y: number, tolerance: number, scale: number): number =>
@@ -48,7 +52,7 @@ const densityAlong = (way: Way, size: number, blur: number): number => {
     worn * wornDensity(y, way.tolerance, way.wear / 2) +
     ruined * wornDensity(y, way.tolerance, way.wear * 2) +
     (y < 0 ? (grown / growth) * Math.exp(y / growth) : 0) +
-    anything
+    anythingAt(y, way.from)
   );
 };
 
@@ -97,8 +101,14 @@ export const expectationOf = (
   return {
     density: (size) => ways.reduce((sum, way) => sum + densityAlong(way, size, edge), 0) / ways.length,
     peak:
-      Math.max(...ways.map(({ tolerance, wear }) => unworn / tolerance + 2 / Math.max(tolerance, wear))) +
-      grown / edge,
+      Math.max(
+        ...ways.map(
+          ({ tolerance, wear }) => unworn / tolerance + (worn + ruined) / Math.max(tolerance, wear / 2),
+        ),
+      ) +
+      grown / edge +
+      anything,
+    usual: Math.min(...ways.map(({ tolerance, wear }) => 1 / (tolerance + wear))),
     ordinary: Math.max(...ways.map(({ wear }) => wear)),
   };
 };

@@ -86,7 +86,7 @@ describe('verdict of a measured characteristic', () => {
   });
 
   it('waits for the missing cells', () => {
-    const judged = judge(sheetOf(journal('54.980').slice(0, 1)), 'main-journal-diameter', 'main.1');
+    const judged = judge(sheetOf(journal('54.980')), 'main-journal-diameter', 'main.1');
     expect(judged.verdict).toBe('not yet known');
     expect(judged.missing).toHaveLength(3);
     expect(judged).not.toHaveProperty('asNew');
@@ -94,7 +94,7 @@ describe('verdict of a measured characteristic', () => {
   });
 
   it('does not wait where one cell is outside already', () => {
-    const judged = judge(sheetOf(journal('54.850').slice(0, 1)), 'main-journal-diameter', 'main.1');
+    const judged = judge(sheetOf(journal('54.850')), 'main-journal-diameter', 'main.1');
     expect(judged).toMatchObject({ verdict: 'outside' });
     expect(judged.missing).toHaveLength(3);
   });

@@ -1,42 +1,62 @@
-/** @module How sizes cluster: the median of other cells and other places, and how far apart they lie. */
+/** @module What other cells and other places say of a size: that it lies near one of theirs. */
 
-export interface Cluster {
-  readonly centre: number;
-  /** Scale of the spread about the centre, mm. */
+export interface Neighbours {
+  readonly sizes: readonly number[];
+  /** How far each is believed, 0 to 1. */
+  readonly trust: readonly number[];
+  /** How far neighbours honestly lie apart, mm. */
   readonly scale: number;
 }
 
 const ascending = (a: number, b: number): number => a - b;
 
-export const median = (sorted: readonly number[]): number => {
+export const median = (sizes: readonly number[]): number => {
+  const sorted = [...sizes].sort(ascending);
   const half = sorted.length >> 1;
   const upper = sorted[half] ?? Number.NaN;
   return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? Number.NaN) + upper) / 2;
 };
 
-/** The mean deviation of Laplace's distribution is its median deviation over ln 2. */
-const laplace = Math.LN2;
+/** More need not be heard: a dozen, from the least to the greatest, speak for all. */
+const enough = 12;
 
-/** Cluster of sizes by median and median deviation, so that a wrong one among several hardly moves it. */
-export const clusterOf = (sizes: readonly number[], leastScale: number): Cluster | undefined => {
-  if (sizes.length === 0) return undefined;
-  const centre = median([...sizes].sort(ascending));
-  const deviation = median(sizes.map((size) => Math.abs(size - centre)).sort(ascending));
-  return { centre, scale: Math.max(leastScale, deviation / laplace) };
+const few = (sizes: readonly number[]): readonly number[] => {
+  if (sizes.length <= enough) return sizes;
+  const sorted = [...sizes].sort(ascending);
+  const step = (sorted.length - 1) / (enough - 1);
+  return Array.from({ length: enough }, (_, index) => sorted[Math.round(index * step)] ?? Number.NaN);
 };
 
-/** Past this many the one size itself no longer moves the median, and leaving it out costs a sort each. */
-const many = 12;
-
-/** For each size the cluster of all the others. */
-export const othersOf = (sizes: readonly number[], leastScale: number): readonly (Cluster | undefined)[] => {
-  if (sizes.length > many) {
-    const all = clusterOf(sizes, leastScale);
+/** For each size all the others as its neighbours; undefined where there are none. */
+export const othersOf = (
+  sizes: readonly number[],
+  scale: number,
+  trustIn: (size: number) => number,
+): readonly (Neighbours | undefined)[] => {
+  if (sizes.length < 2) return sizes.map(() => undefined);
+  const gather = (heard: readonly number[]): Neighbours => ({
+    sizes: heard,
+    trust: heard.map(trustIn),
+    scale,
+  });
+  if (sizes.length > enough) {
+    const all = gather(few(sizes));
     return sizes.map(() => all);
   }
-  return sizes.map((_, index) => clusterOf(sizes.toSpliced(index, 1), leastScale));
+  return sizes.map((_, index) => gather(sizes.toSpliced(index, 1)));
 };
 
-/** Density of a size about a cluster, per mm: two-sided exponential, which forgives a stray. */
-export const closeness = (size: number, { centre, scale }: Cluster): number =>
-  Math.exp(-Math.abs(size - centre) / scale) / (2 * scale);
+/** Share of the neighbours that is believed, 0 to 1. */
+export const believed = ({ trust }: Neighbours): number =>
+  trust.reduce((sum, each) => sum + each, 0) / trust.length;
+
+/**
+ * Density of a size near its neighbours, per mm: about each one two-sided exponential, which forgives a stray,
+ * weighed by how far it is believed. It integrates to the share that is believed.
+ */
+export const nearness = (size: number, { sizes, trust, scale }: Neighbours): number =>
+  sizes.reduce(
+    (sum, other, index) => sum + (trust[index] ?? 0) * Math.exp(-Math.abs(size - other) / scale),
+    0,
+  ) /
+  (2 * scale * sizes.length);

@@ -201,16 +201,19 @@ export const reading = (words: string, figure: Typed, instrumentName = 'mic-50-7
   instrument: instrumentName,
 });
 
-/** Readings of one characteristic at a place, in the order of its scheme. */
+/** Readings of one characteristic at a place in the order of its scheme, as far as there are figures. */
 export const readAll = (
   place: string,
   name: string,
   figures: readonly string[],
   instrumentName = 'mic-50-75',
 ): readonly Reading[] =>
-  cellsOf(smallEngine, name, place).map(({ plane, axis }, index) =>
-    reading(`${place} ${name} ${plane} ${axis}`, typed(figures[index] ?? ''), instrumentName),
-  );
+  cellsOf(smallEngine, name, place).flatMap(({ plane, axis }, index) => {
+    const figure = figures[index];
+    return figure === undefined
+      ? []
+      : [reading(`${place} ${name} ${plane} ${axis}`.trim(), typed(figure), instrumentName)];
+  });
 
 export const sheetOf = (readings: readonly Reading[], more: Partial<Sheet> = {}): Sheet => ({
   engine: smallEngine,

@@ -5,8 +5,8 @@ import { fromCore, unitOf } from '../../quantity/unit.ts';
 import { digitsOf } from './digits.ts';
 import type { Slip } from './slip.ts';
 
-/** Once in a hundred readings, either way: common practice, no source. */
-const chance = 0.005;
+/** Once in a hundred readings, each way: common practice, no source. */
+const chance = 0.01;
 
 export const thimbleTurn: Slip = {
   name: 'thimble turn',

@@ -1,0 +1,193 @@
+/** @module Which readings must be doubted, and which must not. */
+import { describe, expect, it } from 'vitest';
+import {
+  characteristics,
+  micrometer,
+  readAll,
+  reading,
+  sheetOf,
+  smallEngine,
+  typed,
+} from '../../test/engines/small-engine.ts';
+import { normalBy, patterns, seeded, type TrueSize, wornSizes } from '../../test/engines/worn-engine.ts';
+import { doubtsOf } from './doubts.ts';
+import type { Reading } from './reading.ts';
+
+const front = 'main.1 main-journal-diameter front vertical';
+const journal = (place: string, ...figures: string[]) => readAll(place, 'main-journal-diameter', figures);
+const said = (readings: readonly Reading[]) =>
+  doubtsOf(sheetOf(readings)).map(({ slip, likely: [first] }) => `${slip}: ${first?.text} ${first?.unit}`);
+
+describe('the first reading of a scheme', () => {
+  it.each([
+    ['54.480', 'mm', 'thimble turn: 54.980 mm'],
+    // The tell-tale: a worn journal that reads larger than new.
+    ['55.470', 'mm', 'thimble turn: 54.970 mm'],
+    ['2.1646', 'mm', 'wrong unit: 2.1646 in'],
+    ['54.97', 'in', 'wrong unit: 54.97 mm'],
+    ['549.70', 'mm', 'decimal shift: 54.970 mm'],
+    ['54970', 'mm', 'decimal shift: 54.970 mm'],
+    ['45.970', 'mm', 'digits transposed: 54.970 mm'],
+  ])('%s %s is doubted: %s', (text, unit, expected) => {
+    expect(said([reading(front, typed(text, unit))])).toEqual([expected]);
+  });
+
+  it('is doubted by the turn of an inch thimble', () => {
+    expect(said([reading(front, typed('2.1396', 'in'), 'mic-2-3')])).toEqual(['thimble turn: 2.1646 in']);
+  });
+
+  it.each(['55.000', '54.981', '54.960', '54.930', '54.910', '54.860'])('%s mm is not', (text) => {
+    expect(said([reading(front, typed(text))])).toEqual([]);
+  });
+});
+
+describe('a doubt', () => {
+  const readings = [
+    ...journal('main.1', '54.971', '54.970', '54.968', '54.971'),
+    ...journal('main.2', '54.472'),
+  ];
+  const [doubt] = doubtsOf(sheetOf(readings));
+
+  it('says place, figure, what it looks like and what to do', () => {
+    expect(doubt?.says).toMatch(
+      /^main 2, main-journal-diameter front vertical: 54\.472 mm looks like one turn of the thimble misread; 54\.972 mm would fit, .* to 1\. Measure it again, or say why it stands\.$/,
+    );
+    expect(doubt?.places).toEqual(['main.2']);
+    expect(doubt?.odds).toBeGreaterThan(10);
+  });
+
+  it('has the same id for the same readings, whatever else was read since', () => {
+    const more = [...readings, reading('thrust.1 end-float', typed('0.200'))];
+    expect(doubt?.id).toBe('thimble turn:r:main.2 main-journal-diameter front vertical');
+    expect(doubtsOf(sheetOf(more)).map(({ id }) => id)).toContain(doubt?.id);
+  });
+
+  it('fades as the reading is confirmed by taking it again', () => {
+    const [first, ...rest] = readings.toReversed();
+    if (!first) throw new Error('no reading');
+    const again = ['a', 'b', 'c'].map((id) => ({ ...first, id }));
+    const odds = [0, 1, 2].map(
+      (count) => doubtsOf(sheetOf([...rest, first, ...again.slice(0, count)]))[0]?.odds ?? 0,
+    );
+    expect(odds[0]).toBeGreaterThan(odds[1] ?? Number.NaN);
+    expect(doubtsOf(sheetOf([...rest, first, ...again]))).toEqual([]);
+  });
+
+  it('goes once the cell is read again as it should be', () => {
+    const [first, ...rest] = readings.toReversed();
+    if (!first) throw new Error('no reading');
+    const again = { ...first, id: 'again', typed: typed('54.972') };
+    expect(doubtsOf(sheetOf([...rest, first, again]))).toEqual([]);
+  });
+
+  it('is not raised where a whole shaft lies at one size, as a ground one does', () => {
+    const ground = [1, 2, 3, 4].flatMap((number) =>
+      journal(`main.${number}`, '54.480', '54.478', '54.481', '54.479'),
+    );
+    expect(doubtsOf(sheetOf(ground))).toEqual([]);
+  });
+
+  it('is raised of a whole shaft that has grown, which shafts do not', () => {
+    const grown = [1, 2, 3, 4].flatMap((number) =>
+      journal(`main.${number}`, '55.480', '55.478', '55.481', '55.479'),
+    );
+    expect(doubtsOf(sheetOf(grown))).toHaveLength(16);
+  });
+
+  it('goes by the other places where the manual gives no limits', () => {
+    const depths = (...figures: string[]) =>
+      figures.map((figure, index) => reading(`pump.${index + 1} pump-depth`, typed(figure)));
+    expect(said(depths('82.41', '82.35', '82.50'))).toEqual([]);
+    expect(said(depths('82.41', '3.244', '82.50'))).toEqual(['wrong unit: 3.244 in']);
+    expect(said(depths('82.41'))).toEqual([]);
+  });
+
+  it('says nothing of readings whose instrument is not in the register', () => {
+    expect(said([reading(front, typed('54.480'), 'lost')])).toEqual([]);
+    expect(said([])).toEqual([]);
+  });
+});
+
+describe('doubts about shim packs', () => {
+  const pumps = (depths: readonly string[], packs: readonly string[]) => [
+    ...depths.map((text, index) => reading(`pump.${index + 1} pump-depth`, typed(text))),
+    ...packs.map((text, index) => reading(`pump.${index + 1} pump-pack-found`, typed(text))),
+  ];
+
+  it('name the pumps, and the pack that each should have', () => {
+    // datum 83 mm: needed 0.60, 1.00, 0.80
+    const [doubt, ...more] = doubtsOf(sheetOf(pumps(['82.40', '82.00', '82.20'], ['1.00', '0.60', '0.80'])));
+    expect(more).toEqual([]);
+    expect(doubt).toMatchObject({
+      slip: 'shim packs swapped',
+      places: ['pump.1', 'pump.2'],
+      readings: ['r:pump.1 pump-pack-found', 'r:pump.2 pump-pack-found'],
+      likely: [typed('0.60'), typed('1.00')],
+    });
+    expect(doubt?.says).toContain('pump 1 1.00 mm (needs 0.60 mm)');
+  });
+
+  it.each([
+    ['packs fit', ['82.40', '82.00', '82.20'], ['0.60', '1.00', '0.80']],
+    ['depths are not read yet', [], ['1.00', '0.60', '0.80']],
+    ['only one pump is known', ['82.40'], ['1.00', '0.60', '0.80']],
+  ])('are not raised where %s', (_what, depths, packs) => {
+    expect(doubtsOf(sheetOf(pumps(depths, packs)))).toEqual([]);
+  });
+
+  it('are not raised for an engine without pump timing', () => {
+    const { pumpTiming: _none, ...engine } = smallEngine;
+    expect(doubtsOf(sheetOf(pumps(['82.40', '82.00'], ['1.00', '0.60']), { engine }))).toEqual([]);
+  });
+});
+
+describe('on worn engines of the workshop', () => {
+  const random = seeded(20);
+  const engines = 200;
+
+  const read = (sizes: readonly TrueSize[], off: (index: number) => number) =>
+    sizes.map(({ cell, size }, index) => ({
+      id: `r${index}`,
+      cell,
+      typed: typed((size + 0.0015 * normalBy(random) + off(index)).toFixed(3)),
+      instrument: micrometer.name,
+    }));
+
+  const rates = (name: string) => {
+    const characteristic = characteristics.find((each) => each.name === name);
+    if (!characteristic) throw new Error(name);
+    let [honest, falsely, slipped, found] = [0, 0, 0, 0];
+    for (const pattern of patterns) {
+      for (let engine = 0; engine < engines; engine += 1) {
+        const sizes = wornSizes(characteristic, pattern, random);
+        honest += sizes.length;
+        falsely += doubtsOf(sheetOf(read(sizes, () => 0))).length;
+        const wrong = Math.floor(random() * sizes.length);
+        const turn = random() < 0.5 ? 0.5 : -0.5;
+        const doubts = doubtsOf(sheetOf(read(sizes, (index) => (index === wrong ? turn : 0))));
+        slipped += 1;
+        if (doubts.some(({ slip, readings }) => slip === 'thimble turn' && readings[0] === `r${wrong}`))
+          found += 1;
+        falsely += doubts.filter(({ readings }) => readings[0] !== `r${wrong}`).length;
+      }
+    }
+    const told = { found: found / slipped, falsely: falsely / honest };
+    console.info(
+      `${name}: thimble turns found ${(100 * told.found).toFixed(1)} % of ${slipped}, false ${(100 * told.falsely).toFixed(3)} % of ${honest} readings`,
+    );
+    return told;
+  };
+
+  it('finds 99 in 100 thimble turns on journals, and doubts fewer than 1 in 200 honest readings', () => {
+    const { found, falsely } = rates('main-journal-diameter');
+    expect(found).toBeGreaterThanOrEqual(0.99);
+    expect(falsely).toBeLessThanOrEqual(0.005);
+  });
+
+  // One reading a place, and wear that is itself a fifth of a turn: where one of three is seized, no hand could tell.
+  it('finds 9 in 10 on pistons, and doubts fewer than 1 in 200', () => {
+    const { found, falsely } = rates('piston-diameter');
+    expect(found).toBeGreaterThanOrEqual(0.9);
+    expect(falsely).toBeLessThanOrEqual(0.005);
+  });
+});

@@ -1,0 +1,72 @@
+/** @module Honest sizes of worn engines, by wear patterns of the workshop and by no formula of the program. Invented. */
+import type { Characteristic } from '../../src/engine/engine-type.ts';
+import type { Cell } from '../../src/measure/reading.ts';
+import { cellsOf, placesOf } from '../../src/measure/scheme.ts';
+import { smallEngine } from './small-engine.ts';
+
+/** A generator with a fixed seed (mulberry32), so that every run sees the same engines. */
+export const seeded = (seed: number): (() => number) => {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+};
+
+/** Normal by the sum of twelve evens. */
+export const normalBy = (random: () => number): number =>
+  Array.from({ length: 12 }, random).reduce((sum, each) => sum + each, -6);
+
+export const patterns = ['even', 'barrel', 'one-sided', 'one seized place', 'hardly worn'] as const;
+export type Pattern = (typeof patterns)[number];
+
+/** Wear of a cell as a share of the engine's greatest, by plane (0 to 1 along) and axis (0 or 1). */
+const shape = (pattern: Pattern, along: number, across: number): number => {
+  switch (pattern) {
+    case 'even':
+    case 'one seized place':
+      return 0.9;
+    case 'barrel':
+      return 1 - 0.8 * along;
+    case 'one-sided':
+      return across === 0 ? 1 : 0.35;
+    case 'hardly worn':
+      return 0.05;
+    default:
+      return pattern satisfies never;
+  }
+};
+
+export interface TrueSize {
+  readonly cell: Cell;
+  readonly size: number;
+}
+
+/** True sizes of one characteristic at all its places, mm; worn up to 1.3 times what the manual allows. */
+export const wornSizes = (
+  characteristic: Characteristic,
+  pattern: Pattern,
+  random: () => number,
+): readonly TrueSize[] => {
+  const { new: made, goesBack } = characteristic.limits ?? { new: {}, goesBack: {} };
+  const { least = 0, greatest = 0 } = made;
+  const allowed =
+    characteristic.wears === 'smaller' ? least - (goesBack.least ?? 0) : (goesBack.greatest ?? 0) - greatest;
+  const engineWear = allowed * (0.2 + 1.1 * random());
+  const places = placesOf(smallEngine, characteristic);
+  const seized = Math.floor(random() * places.length);
+  return places.flatMap((place, index) => {
+    const asMade = least + (greatest - least) * random();
+    const placeWear = engineWear * (0.6 + 0.4 * random());
+    const ruin = pattern === 'one seized place' && index === seized ? allowed * (1 + 3 * random()) : 0;
+    return cellsOf(smallEngine, characteristic.name, place.id).map((cell) => {
+      const plane = characteristic.planes.indexOf(cell.plane);
+      const along = characteristic.planes.length > 1 ? plane / (characteristic.planes.length - 1) : 0;
+      const share = shape(pattern, along, characteristic.axes.indexOf(cell.axis));
+      const wear = share * placeWear + ruin * (0.8 + 0.2 * random()) + 0.0015 * normalBy(random);
+      return { cell, size: characteristic.wears === 'smaller' ? asMade - wear : asMade + wear };
+    });
+  });
+};
