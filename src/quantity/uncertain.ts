@@ -130,13 +130,14 @@ export const correlation = (a: Uncertain, b: Uncertain): number => {
  */
 export const effectiveFreedom = ({ terms }: Uncertain): number => {
   let squares = 0;
+  for (const { share } of terms) squares += share * share;
+  if (squares === 0) return Infinity;
   let weighed = 0;
   for (const { share, freedom } of terms) {
-    const square = share * share;
-    squares += square;
-    weighed += (square * square) / freedom;
+    const part = (share * share) / squares;
+    weighed += (part * part) / freedom;
   }
-  return weighed === 0 ? Infinity : (squares * squares) / weighed;
+  return weighed === 0 ? Infinity : 1 / weighed;
 };
 
 /**
