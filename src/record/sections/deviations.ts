@@ -5,7 +5,7 @@ import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
 import { packDeviations } from './packs.ts';
 
-const row = (of: string, what: string): RecordRow => ({ of, cells: [of, what], marked: true });
+const row = (of: string, what: string): RecordRow => ({ of, cells: [of, what] });
 
 /** What the plan does with a component at a place, where a plan was chosen. */
 const decided = (job: OpenJob, component: string, place: string): string | undefined => {
@@ -32,10 +32,13 @@ const notProved = (job: OpenJob, { judged, again }: Measured): readonly RecordRo
   );
 };
 
-const notDone = (job: OpenJob): readonly RecordRow[] =>
-  [...job.sheet.engine.operations.values()]
-    .filter((operation) => !job.done.has(operation.name))
-    .map((operation) => row(operation.title, `not signed as done (${operation.phase})`));
+/** Once the engine has gone each is named; before that they are work in hand and only counted. */
+const notDone = (job: OpenJob): readonly RecordRow[] => {
+  const left = [...job.sheet.engine.operations.values()].filter(({ name }) => !job.done.has(name));
+  if (job.handedOver !== undefined)
+    return left.map((operation) => row(operation.title, `not signed as done (${operation.phase})`));
+  return left.length === 0 ? [] : [row('Work', `${left.length} operations are not signed as done yet`)];
+};
 
 const notAnswered = (job: OpenJob, doubts: readonly Doubt[]): readonly RecordRow[] =>
   doubts

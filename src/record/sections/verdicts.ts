@@ -38,6 +38,9 @@ const verdictRow = (job: OpenJob, judged: Judged): RecordRow => {
 /** Whether anything was asked of it, or anything is known of it. */
 const worthShowing = (judged: Judged): boolean => judged.limits !== undefined || judged.value !== undefined;
 
+const known = (shown: readonly Judged[]): readonly Judged[] =>
+  shown.filter((one) => one.verdict !== 'not yet known' || one.value !== undefined);
+
 const heads = [
   'Place',
   'Characteristic',
@@ -55,14 +58,14 @@ const tally = (shown: readonly Judged[]): string => {
   return `${count('within')} within, ${count('outside')} outside, ${count('unsure')} unsure, ${count('not yet known')} not yet known.`;
 };
 
-/** As the engine was found: what was known when the plan was chosen, or is known now where none was. */
+/** As the engine was found: what was known when the plan was chosen, or is known now where none was. What was not is counted. */
 export const foundSection = (job: OpenJob, judged: readonly Judged[]): RecordSection => {
   const shown = judged.filter(worthShowing);
   return {
     name: 'verdicts as found',
     title: 'Verdicts, as found',
     says: [tally(shown)],
-    table: { heads, rows: shown.map((one) => verdictRow(job, one)) },
+    table: { heads, rows: known(shown).map((one) => verdictRow(job, one)) },
     derived: true,
   };
 };
