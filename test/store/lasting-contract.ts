@@ -14,7 +14,7 @@ export interface LastingStore extends OpenedStore {
   readonly run: (sql: string) => Promise<void>;
 }
 
-export const lastingStoreContract = (name: string, open: () => Promise<LastingStore>): void =>
+export const lastingStoreContract = (name: string, open: () => Promise<LastingStore>): void => {
   describe(`${name} outlives its user`, () => {
     let opened: LastingStore;
     let store: Store;
@@ -67,3 +67,4 @@ export const lastingStoreContract = (name: string, open: () => Promise<LastingSt
       expect(await store.list()).toEqual(lines);
     });
   });
+};

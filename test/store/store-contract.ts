@@ -11,7 +11,7 @@ export interface OpenedStore {
   readonly tidy: () => Promise<void>;
 }
 
-export const storeContract = (name: string, open: () => Promise<OpenedStore>): void =>
+export const storeContract = (name: string, open: () => Promise<OpenedStore>): void => {
   describe(`${name} keeps a journal`, () => {
     let opened: OpenedStore;
     let store: Store;
@@ -194,3 +194,4 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
       ]);
     });
   });
+};
