@@ -1,0 +1,117 @@
+/** @module Journals of arbitrary facts, sensible and not, for laws that hold for every journal. */
+import fc from 'fast-check';
+import { noHash } from '../../src/job/chain.ts';
+import type { Fact, JobEvent } from '../../src/job/event.ts';
+import { booking, depthGauge, micrometer } from './bench.ts';
+
+const typed = fc.record({
+  text: fc.oneof(
+    fc.constantFrom('49.980', '59.40', '0.30', '-1', '1e9', '', '½', '0,5'),
+    fc.string({ maxLength: 8 }),
+  ),
+  unit: fc.oneof(fc.constantFrom('mm', 'in', 'h', 'N·m', '%', ''), fc.string({ maxLength: 4 })),
+});
+const place = fc.oneof(
+  fc.constantFrom('main.1', 'main.2', 'pump.1', 'pump.2', 'main.0', '__proto__', 'constructor'),
+  fc.string({ maxLength: 6 }),
+);
+const characteristic = fc.constantFrom(
+  'main-journal-diameter',
+  'main-journal-ovality',
+  'pump-depth',
+  'toString',
+  '',
+);
+const component = fc.constantFrom('mains', 'pumps', 'pistons', '__proto__');
+/** Ids of events of the same journal, so that strikes and answers find something now and then. */
+const eventId = fc.integer({ min: 0, max: 40 }).map((index) => `event-${index}`);
+const words = fc.string({ maxLength: 12 });
+const number = fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.integer());
+
+const fact = <Kind extends Fact['kind']>(
+  kind: Kind,
+  body: fc.Arbitrary<Omit<Extract<Fact, { kind: Kind }>, 'kind'>>,
+) => body.map((told) => ({ ...told, kind }) as unknown as Fact);
+
+const instrument = fc
+  .tuple(
+    fc.constantFrom(micrometer, depthGauge),
+    fc.constantFrom('mic-25-50', 'depth-0-100', '__proto__'),
+    typed,
+    typed,
+  )
+  .map(([one, name, resolution, zero]) => ({ instrument: { ...one, name, resolution, zero } }));
+
+/** Any fact of any kind. */
+export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
+  fact(
+    'booked in',
+    words.map((owner) => ({ ...booking, owner })),
+  ),
+  fact('instrument brought', instrument),
+  fact(
+    'reading taken',
+    fc.record({
+      cell: fc.record({
+        place,
+        characteristic,
+        plane: fc.constantFrom('', 'front'),
+        axis: fc.constantFrom('', 'vertical'),
+      }),
+      typed,
+      instrument: fc.constantFrom('mic-25-50', 'depth-0-100', 'none'),
+    }),
+  ),
+  fact('reading struck out', fc.record({ reading: eventId, why: words })),
+  fact('doubt answered', fc.record({ doubt: words, why: words })),
+  fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),
+  fact(
+    'finding noted',
+    fc.record({
+      place,
+      component,
+      finding: fc.constantFrom('scored', 'sound'),
+      mayGoBack: fc.boolean(),
+      says: words,
+    }),
+  ),
+  fact(
+    'shims counted',
+    fc.record({ shims: fc.array(fc.record({ thickness: typed, count: fc.nat(9) }), { maxLength: 5 }) }),
+  ),
+  fact(
+    'plan chosen',
+    fc.record({ choices: fc.constant([]), cents: fc.integer(), days: number, hours: number }),
+  ),
+  fact('owner agreed', fc.record({ name: words, how: words })),
+  fact('pack fitted', fc.record({ place, shims: fc.array(typed, { maxLength: 4 }) })),
+  fact(
+    'operation done',
+    fc.record({
+      operation: fc.constantFrom('lift-crankshaft', 'fit-pumps', 'first-start', '__proto__'),
+      note: words,
+    }),
+  ),
+  fact('run step logged', fc.record({ speed: typed, load: typed, minutes: number, note: words })),
+  fact('handed over', fc.record({ to: words, note: words })),
+);
+
+const { kind: _, ...booked } = booking;
+
+/** An engine booked in, and then anything. */
+export const anyJournal: fc.Arbitrary<readonly JobEvent[]> = fc
+  .array(anyFact, { maxLength: 40 })
+  .map((facts) =>
+    [{ kind: 'booked in', ...booked } as Fact, ...facts].map((one, index) => ({
+      id: `event-${index + 1}`,
+      job: 'job-1',
+      sequence: index + 1,
+      at: '2026-03-02T08:00:00Z',
+      actor: 'Ilse Quarrow',
+      bench: 'bench 2',
+      version: 1,
+      fact: one,
+      before: noHash,
+      hash: noHash,
+    })),
+  );
