@@ -24,6 +24,9 @@ export const unitTyped = (text: string): string => figureForm.exec(text.trim())?
 
 const example = (number: string, dimension: Dimension): string => `${number} ${unitsOf(dimension)[0]}`;
 
+const aKind = (dimension: Dimension): string =>
+  `${/^[aeiou]/.test(dimension) ? 'an' : 'a'} ${dimensionText(dimension)}`;
+
 /**
  * Reads a figure with its unit, `54.980 mm`, and keeps both as typed.
  *
@@ -46,7 +49,7 @@ export const readTyped = (text: string, dimension: Dimension): Answer<Typed> => 
   }
   if (symbol === '') {
     return refuse(
-      `the unit is missing: a ${dimensionText(dimension)} is asked for`,
+      `the unit is missing: ${aKind(dimension)} is asked for`,
       typed,
       `write for example ${example(number, dimension)}`,
     );

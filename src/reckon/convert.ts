@@ -1,10 +1,9 @@
 /** @module A figure in another unit. */
 import { tidy } from '../quantity/figure.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { unitTyped } from '../quantity/typed.ts';
 import { standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
 import { findUnit, fromCore, stepFromCore, type Unit, unitOf } from '../quantity/unit.ts';
-import { readGiven } from './given.ts';
+import { readGiven, unitGiven } from './given.ts';
 import type { Reckoning, Result } from './reckoning.ts';
 
 const absoluteZero = -273.15;
@@ -26,7 +25,7 @@ export const inUnit = (x: Uncertain, unit: Unit): Result => {
 };
 
 const readAny = (text: string): Answer<{ readonly value: Uncertain; readonly unit: Unit }> => {
-  const symbol = unitTyped(text.split(/±|\+\/-|\+-/).at(-1) ?? '');
+  const symbol = unitGiven(text);
   const unit = findUnit(symbol);
   if (unit.kind === 'refused') {
     const { what, remedy } = unit.refusal;

@@ -26,7 +26,7 @@ const anglesOf = (crank: Crank, travel: number): CrankAngles => {
   const sine = Math.sqrt((slack * (rod + reach - throwOf)) / (4 * throwOf * reach));
   const half = 2 * Math.asin(sine > 1 && sine < 1 + 1e-12 ? 1 : sine);
   const lean = Math.atan2(pinOffset, height) - topAngle(crank);
-  return { before: radians(lean - half), after: radians(lean + half) };
+  return { before: radians(Math.min(0, lean - half)), after: radians(Math.max(0, lean + half)) };
 };
 
 /**

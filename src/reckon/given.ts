@@ -27,6 +27,20 @@ const amount = (text: string, dimension: Dimension, asStep: boolean): Answer<num
 };
 
 /**
+ * The unit of a quantity as given, on whichever side of the ± it stands.
+ *
+ * @param text  for example `98 ± 0.05 mm`
+ * @returns the symbol as typed, '' where there is none
+ * @source  none: it reads
+ * @example unitGiven('98 mm ± 0.05') // 'mm'
+ */
+export const unitGiven = (text: string): string =>
+  text
+    .split(/±|\+\/-|\+-/)
+    .map(unitTyped)
+    .find((symbol) => symbol !== '') ?? '';
+
+/**
  * A quantity as given: a figure with its unit, and after `±` (or `+/-`, `+-`) how well it is known.
  *
  * What stands after the sign is half the width of the interval that holds it 95 times in 100.
@@ -41,6 +55,13 @@ const amount = (text: string, dimension: Dimension, asStep: boolean): Answer<num
 export const readGiven = (key: string, text: string, dimension: Dimension): Answer<Uncertain> => {
   const parts = spread.exec(text);
   const [size, step] = parts === null ? [text, undefined] : [parts[1] ?? '', parts[2] ?? ''];
+  if (step !== undefined && !/\d/.test(step)) {
+    return refuse(
+      'no figure stands after ±',
+      `${key}=${text}`,
+      'write how well it is known, or leave out the ±',
+    );
+  }
   const value = amount(step === undefined ? size : withUnitOf(size, step), dimension, false);
   if (value.kind === 'refused') return at(key, text, value.refusal);
   if (step === undefined) return answer(certain(value.value));
