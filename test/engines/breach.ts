@@ -14,7 +14,7 @@ export interface Breach {
 }
 
 /** Makes each change to the three-cylinder demonstration engine, which is sound without it. */
-export const describeRule = (rule: string, breaches: readonly Breach[]): void =>
+export const describeRule = (rule: string, breaches: readonly Breach[]): void => {
   describe(`an engine type ${rule}`, () => {
     it.each(breaches)('names $breaks', ({ changes, says, on, weight = 'error' }) => {
       const text = changed(quillfeatherText, ...changes);
@@ -26,3 +26,4 @@ export const describeRule = (rule: string, breaches: readonly Breach[]): void =>
       expect(engine !== undefined).toBe(!troubles.some((trouble) => trouble.weight === 'error'));
     });
   });
+};
