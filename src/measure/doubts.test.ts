@@ -50,7 +50,7 @@ describe('a doubt', () => {
 
   it('says place, figure, what it looks like and what to do', () => {
     expect(doubt?.says).toMatch(
-      /^main 2, main-journal-diameter front vertical: 54\.472 mm looks like one turn of the thimble misread; 54\.972 mm would fit, .* to 1\. Measure it again, or say why it stands\.$/,
+      /^main 2, main-journal-diameter front vertical: 54\.472 mm looks like one turn of thimble or pointer misread; 54\.972 mm would fit, .* to 1\. Measure it again, or say why it stands\.$/,
     );
     expect(doubt?.places).toEqual(['main.2']);
     expect(doubt?.odds).toBeGreaterThan(10);

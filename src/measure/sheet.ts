@@ -1,7 +1,7 @@
 /** @module The measuring sheet of one engine: everything that verdicts and doubts are computed from. */
 import type { EngineType } from '../engine/engine-type.ts';
 import type { Instrument } from './instrument.ts';
-import type { Reading } from './reading.ts';
+import { cellKey, type Reading } from './reading.ts';
 
 export interface Sheet {
   readonly engine: EngineType;
@@ -13,3 +13,17 @@ export interface Sheet {
   /** Probability of conformance asked for; 0.95 is the default of ISO 14253-1. */
   readonly conformance: number;
 }
+
+/** A sheet from readings in the order in which they were taken. */
+export const layOut = (
+  engine: EngineType,
+  readings: readonly Reading[],
+  instruments: readonly Instrument[],
+  { sizesFound = new Map(), conformance = 0.95 }: Partial<Pick<Sheet, 'sizesFound' | 'conformance'>> = {},
+): Sheet => ({
+  engine,
+  instruments: new Map(instruments.map((instrument) => [instrument.name, instrument])),
+  readings: Map.groupBy(readings, ({ cell }) => cellKey(cell)),
+  sizesFound,
+  conformance,
+});

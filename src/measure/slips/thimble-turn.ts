@@ -10,7 +10,7 @@ const chance = 0.01;
 
 export const thimbleTurn: Slip = {
   name: 'thimble turn',
-  says: 'one turn of the thimble misread',
+  says: 'one turn of thimble or pointer misread',
   candidates: (typed, { turn }) => {
     const decimal = parseDecimal(typed.text);
     const length = turn && lengthOf(turn);

@@ -1,0 +1,240 @@
+/** @module What a readings file gives, and what it says of bad rows. */
+import { describe, expect, it } from 'vitest';
+import { instruments, smallEngine } from '../../test/engines/small-engine.ts';
+import { lengthOf } from '../quantity/typed.ts';
+import { readingsTemplate, readReadings } from './import-readings.ts';
+import { judge } from './judge.ts';
+import { entryOrder } from './scheme.ts';
+import { layOut } from './sheet.ts';
+import { usualInstrument } from './usual-instrument.ts';
+
+const head = 'place,characteristic,plane,axis,reading,unit,instrument,temperature';
+const good = 'main.1,main-journal-diameter,front,vertical,54.980,mm,mic-50-75,21';
+const read = (...rows: string[]) => readReadings([head, ...rows].join('\n'), smallEngine, instruments);
+
+describe('a readings file in CSV', () => {
+  it('gives readings as typed, named by their line', () => {
+    const { readings, troubles } = read('', good);
+    expect(troubles).toEqual([]);
+    expect(readings).toEqual([
+      {
+        id: 'row-3',
+        cell: { place: 'main.1', characteristic: 'main-journal-diameter', plane: 'front', axis: 'vertical' },
+        typed: { text: '54.980', unit: 'mm' },
+        instrument: 'mic-50-75',
+        temperature: { text: '21', unit: '°C' },
+      },
+    ]);
+  });
+
+  it('takes semicolons with decimal commas, columns in any order, capitals and a byte order mark', () => {
+    const text =
+      '\ufeffReading;Unit;Place;Characteristic;Plane;Axis;Temperature\r\n54,980;mm;main.1;main-journal-diameter;front;vertical;68 °F\r\n';
+    const { readings } = readReadings(text, smallEngine);
+    expect(readings[0]).toMatchObject({
+      typed: { text: '54,980', unit: 'mm' },
+      temperature: { text: '68', unit: '°F' },
+    });
+  });
+
+  it('takes a unit beside the figure', () => {
+    expect(read('thrust.1,end-float,,,0.20 mm,,mic-50-75,').readings[0]?.typed).toEqual({
+      text: '0.20',
+      unit: 'mm',
+    });
+  });
+
+  it('passes over rows that have not been read yet', () => {
+    expect(read('main.1,main-journal-diameter,front,vertical,,mm,,', good)).toMatchObject({
+      readings: [{ id: 'row-3' }],
+      troubles: [],
+    });
+  });
+
+  it.each([
+    [
+      'main.9,main-journal-diameter,front,vertical,54.98,mm,,',
+      'main-journal-diameter is not found at that place',
+    ],
+    [
+      'bore.1,main-journal-diameter,front,vertical,54.98,mm,,',
+      'main-journal-diameter is not found at that place',
+    ],
+    ['main.1,main-jornal-diameter,front,vertical,54.98,mm,,', 'there is no such characteristic'],
+    ['main.1,main-clearance,,,0.05,mm,,', 'it is worked out and not read'],
+    ['main.1,main-journal-diameter,middle,vertical,54.98,mm,,', 'there is no such plane'],
+    ['main.1,main-journal-diameter,front,,54.98,mm,,', 'the axis is missing'],
+    ['thrust.1,end-float,front,,0.2,mm,,', 'no plane is asked for there'],
+    ['main.1,main-journal-diameter,front,vertical,5 4.98,mm,,', 'cannot be read'],
+    ['main.1,main-journal-diameter,front,vertical,54.98,,,', 'the unit is missing'],
+    ['main.1,main-journal-diameter,front,vertical,54.98,bar,,', 'length'],
+    ['main.1,main-journal-diameter,front,vertical,54.98,mm,,warm', 'number'],
+    ['main.1,main-journal-diameter,front,vertical,54,980,mm,mic-50-75,21', 'the row has 9 fields'],
+    ['__proto__,constructor,front,vertical,54.98,mm,,', 'there is no such characteristic'],
+  ])('leaves out the row %s and says why, with row and remedy', (row, what) => {
+    const { readings, troubles } = read(row, good);
+    const [trouble, ...more] = troubles.filter(({ weight }) => weight === 'error');
+    expect(more).toEqual([]);
+    expect(trouble?.row).toBe(2);
+    expect(trouble?.what).toContain(what);
+    expect(trouble?.remedy).not.toBe('');
+    expect(readings.map(({ id }) => id)).toEqual(['row-3']);
+  });
+
+  it('names the nearest characteristic', () => {
+    expect(read('main.1,main-jornal-diameter,front,vertical,54.98,mm,,').troubles[0]?.remedy).toContain(
+      'main-journal-diameter',
+    );
+  });
+
+  it('says that a cell is read twice, keeps both, and the last counts', () => {
+    const file = read(good, good.replace('54.980', '54.900'));
+    expect(file.readings).toHaveLength(2);
+    expect(file.troubles).toMatchObject([{ row: 2, weight: 'warning' }]);
+    const sheet = layOut(smallEngine, file.readings, file.instruments);
+    expect(judge(sheet, 'main-journal-diameter', 'main.1').value?.value).toBe(54.9);
+  });
+
+  it('takes the usual figures for an instrument that nobody knows, and says so once', () => {
+    const rear = good.replace('front', 'rear');
+    const { instruments: used, troubles } = readReadings([head, good, rear].join('\n'), smallEngine);
+    expect(used).toEqual([usualInstrument('outside micrometer', 'mic-50-75', 54.98)]);
+    expect(troubles).toMatchObject([{ row: 2, weight: 'warning', where: 'mic-50-75' }]);
+  });
+
+  it.each([
+    ['', 'the file is empty'],
+    ['place,reading\n', 'the column characteristic is missing'],
+    [`${head},place\n`, 'the column place stands twice'],
+    ['{ "readings": [', 'the file begins like JSON and is none'],
+    ['{ "figures": [] }', 'the file is JSON and holds no readings'],
+    ['place\u0000', 'a control character (U+0000) stands in the text'],
+    [`${head}\n"main.1`, 'a quote may never be closed'],
+  ])('of %j says what it lacks', (text, what) => {
+    const { readings, troubles } = readReadings(text, smallEngine);
+    expect(readings).toEqual([]);
+    expect(troubles[0]?.what).toContain(what);
+    expect(troubles[0]?.remedy).not.toBe('');
+  });
+
+  it('says that a column is not read', () => {
+    const { readings, troubles } = readReadings(`${head},initials\n${good},AB`, smallEngine, instruments);
+    expect(readings).toHaveLength(1);
+    expect(troubles).toMatchObject([{ row: 1, weight: 'warning' }]);
+  });
+
+  it('refuses 50 MB of junk and a JSON bomb quickly, and reads thousands of rows', () => {
+    const start = performance.now();
+    expect(readReadings('x'.repeat(50_000_000), smallEngine).troubles[0]?.what).toContain(
+      'larger than 4 MiB',
+    );
+    expect(readReadings('['.repeat(2_000_000), smallEngine).readings).toEqual([]);
+    expect(readReadings(`${head}\n${'"'.repeat(3_000_000)}`, smallEngine).readings).toEqual([]);
+    expect(readReadings(`${head}\n${',\n'.repeat(1_500_000)}`, smallEngine).readings).toEqual([]);
+    const many = Array.from({ length: 5000 }, () => good);
+    expect(readReadings([head, ...many].join('\n'), smallEngine, instruments).readings).toHaveLength(5000);
+    const bad = Array.from({ length: 20_000 }, () => 'x,y,z,,1,mm,,');
+    expect(readReadings([head, ...bad].join('\n'), smallEngine).troubles).toHaveLength(100);
+    expect(performance.now() - start).toBeLessThan(3000);
+  });
+});
+
+describe('a readings file in JSON', () => {
+  const reading = {
+    place: 'main.1',
+    characteristic: 'main-journal-diameter',
+    plane: 'front',
+    axis: 'vertical',
+    reading: '54.980',
+    unit: 'mm',
+    instrument: 'mic-own',
+  };
+  const instrument = {
+    name: 'mic-own',
+    kind: 'outside micrometer',
+    least: '50 mm',
+    greatest: '75 mm',
+    resolution: '0.001 mm',
+    'permissible-error': '0.004 mm',
+    repeatability: '0.0015 mm',
+    zero: '-0.002 mm',
+    turn: '0.5 mm',
+  };
+  const json = (value: unknown) => readReadings(JSON.stringify(value), smallEngine);
+
+  it('may be a list, or carry its instruments and the sizes found', () => {
+    expect(json([{ ...reading, instrument: '' }]).readings).toHaveLength(1);
+    const file = json({
+      readings: [reading],
+      instruments: [instrument],
+      'sizes-found': { mains: '0.25', wheels: '1', bores: 'standard' },
+    });
+    expect(file.instruments).toMatchObject([
+      { name: 'mic-own', zero: { text: '-0.002', unit: 'mm' }, turn: { text: '0.5', unit: 'mm' } },
+    ]);
+    expect([...file.sizesFound]).toEqual([['mains', '0.25']]);
+    expect(file.troubles.map(({ what }) => what)).toEqual([
+      'there is no such component',
+      'there is no such component',
+    ]);
+  });
+
+  it('keeps the last zeros: a bare number is refused', () => {
+    const { readings, troubles } = json([{ ...reading, reading: 54.98 }]);
+    expect(readings).toEqual([]);
+    expect(troubles[0]).toMatchObject({ row: 1, weight: 'error' });
+    expect(troubles[0]?.what).toContain('last zeros');
+  });
+
+  it.each([
+    [{ readings: [7] }, 1],
+    [{ readings: [{ ...reading, extra: 'x' }] }, 1],
+    [{ readings: [{ ...reading, place: undefined }] }, 1],
+    [{ readings: [], instruments: [{ ...instrument, zero: 'none' }] }, 0],
+    [{ readings: [], instruments: [{ name: 'mic-own' }] }, 0],
+    [{ readings: [], 'sizes-found': { mains: '0.33' } }, 0],
+  ])('says what is wrong in %j', (value, row) => {
+    const { readings, troubles } = json(value);
+    expect(readings).toEqual([]);
+    expect(troubles).toMatchObject([{ row, weight: 'error' }]);
+  });
+});
+
+describe('the template of a readings file', () => {
+  it('has every cell in the order of entry, and comes back as nothing read and nothing wrong', () => {
+    const template = readingsTemplate(smallEngine);
+    expect(template.split('\n')).toHaveLength(entryOrder(smallEngine).length + 2);
+    expect(template).toContain('main.1,main-journal-diameter,front,vertical,,mm,,\n');
+    expect(readReadings(template, smallEngine)).toMatchObject({ readings: [], troubles: [] });
+  });
+});
+
+describe('a usual instrument', () => {
+  it.each([
+    // source: DIN 863-1: 4 µm to 50 mm, 5 to 100, 6 to 150, 7 to 200, 8 to 250, 9 to 300
+    ['outside micrometer', 24, 0.004],
+    ['outside micrometer', 50, 0.004],
+    ['outside micrometer', 54.98, 0.005],
+    ['outside micrometer', 100, 0.005],
+    ['outside micrometer', 120, 0.006],
+    ['outside micrometer', 299, 0.009],
+    ['ball micrometer', 2, 0.004],
+    // common practice, no source
+    ['bore gauge', 85, 0.005],
+    ['feeler set', 0.3, 0.005],
+    ['feeler set', 0.6, 0.01],
+    // source: DIN 878:2006 from memory; DIN 862
+    ['dial gauge', 0.2, 0.017],
+    ['depth gauge', 82, 0.04],
+    ['caliper', 82, 0.05],
+  ])('%s at %f mm errs by no more than %f mm', (kind, size, error) => {
+    expect(lengthOf(usualInstrument(kind, 'x', size).permissibleError)).toEqual({
+      kind: 'answer',
+      value: error,
+    });
+  });
+
+  it('has never been checked on its zero', () => {
+    expect(usualInstrument('outside micrometer', 'x')).not.toHaveProperty('zero');
+  });
+});

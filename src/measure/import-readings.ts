@@ -1,0 +1,249 @@
+/** @module A readings file, CSV or JSON, to readings, instruments and everything that is wrong in it, row by row. */
+import type { EngineType } from '../engine/engine-type.ts';
+import { chooseName } from '../engine/nearest-name.ts';
+import { parseDecimal } from '../quantity/decimal.ts';
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { lengthOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
+import { csvField } from './csv.ts';
+import type { Instrument } from './instrument.ts';
+import { readInstrument } from './instrument-file.ts';
+import { type Cell, cellKey, type Reading } from './reading.ts';
+import { columns, error, type Row, type RowTrouble, rowsOf } from './readings-rows.ts';
+import { entryOrder } from './scheme.ts';
+import { usualInstrument } from './usual-instrument.ts';
+
+export interface ReadingsFile {
+  /** In the order of the file. */
+  readonly readings: readonly Reading[];
+  /** Those that the readings were taken with. */
+  readonly instruments: readonly Instrument[];
+  /** Component to size, where the file says that one was found away from standard. */
+  readonly sizesFound: ReadonlyMap<string, string>;
+  readonly troubles: readonly RowTrouble[];
+}
+
+/** More troubles than this help nobody; the rest shows when these are mended. */
+const mostTroubles = 100;
+
+const short = (text: string): string => text.slice(0, 60);
+
+const inScheme = (asked: string, names: readonly string[], what: string): Answer<string> => {
+  if (names.includes(asked)) return answer(asked);
+  return names.length === 1 && names[0] === ''
+    ? refuse(`no ${what} is asked for there`, short(asked), `leave the ${what} empty`)
+    : refuse(
+        asked === '' ? `the ${what} is missing` : `there is no such ${what}`,
+        short(asked),
+        `write one of ${names.join(', ')}`,
+      );
+};
+
+const cellOf = (engine: EngineType, { fields }: Row): Answer<Cell> => {
+  const characteristic = engine.characteristics.get(fields.characteristic);
+  if (!characteristic) {
+    return refuse(
+      'there is no such characteristic',
+      short(fields.characteristic),
+      chooseName(fields.characteristic, engine.characteristics.keys()),
+    );
+  }
+  if (characteristic.derived) {
+    return refuse(
+      'it is worked out and not read',
+      characteristic.name,
+      'give the readings that it is worked out from',
+    );
+  }
+  const here = [...engine.places.values()]
+    .filter(({ kind }) => kind === characteristic.at)
+    .map(({ id }) => id);
+  if (!here.includes(fields.place)) {
+    return refuse(
+      `${characteristic.name} is not found at that place`,
+      short(fields.place),
+      chooseName(fields.place, here),
+    );
+  }
+  const plane = inScheme(fields.plane, characteristic.planes, 'plane');
+  if (plane.kind === 'refused') return plane;
+  const axis = inScheme(fields.axis, characteristic.axes, 'axis');
+  if (axis.kind === 'refused') return axis;
+  return answer({
+    place: fields.place,
+    characteristic: characteristic.name,
+    plane: plane.value,
+    axis: axis.value,
+  });
+};
+
+/** A temperature may stand without its unit: the column is in °C. */
+const temperatureOf = (text: string): Answer<Typed | undefined> => {
+  if (text === '') return answer(undefined);
+  return readTyped(/^[-+−]?[\d.,]+$/.test(text) ? `${text} °C` : text, 'temperature');
+};
+
+/** The unit may stand in its own column or beside the figure, and not in both. */
+const lengthIn = (figure: string, unit: string): Answer<Typed> => {
+  if (unit === '') return readTyped(figure, 'length');
+  const bare = parseDecimal(figure);
+  return bare.kind === 'refused' ? bare : readTyped(`${figure} ${unit}`, 'length');
+};
+
+const readingOf = (engine: EngineType, row: Row): Answer<Reading> => {
+  const cell = cellOf(engine, row);
+  if (cell.kind === 'refused') return cell;
+  const { fields } = row;
+  const typed = lengthIn(fields.reading, fields.unit);
+  if (typed.kind === 'refused') return typed;
+  const temperature = temperatureOf(fields.temperature);
+  if (temperature.kind === 'refused') return temperature;
+  const kind = engine.characteristics.get(fields.characteristic)?.instrument ?? 'instrument';
+  return answer({
+    id: `row-${row.row}`,
+    cell: cell.value,
+    typed: typed.value,
+    instrument: fields.instrument === '' ? `a usual ${kind}` : short(fields.instrument),
+    ...(temperature.value && { temperature: temperature.value }),
+  });
+};
+
+const rereadings = (taken: readonly Reading[]): readonly RowTrouble[] => {
+  const last = new Map(taken.map((reading) => [cellKey(reading.cell), reading]));
+  return taken.flatMap((reading) => {
+    const counts = last.get(cellKey(reading.cell));
+    if (!counts || counts === reading) return [];
+    const { place, characteristic, plane, axis } = reading.cell;
+    return [
+      {
+        ...error(
+          rowOf(reading),
+          `the cell is read again in ${counts.id.replace('-', ' ')}, and the last reading counts`,
+          [place, characteristic, plane, axis].filter(Boolean).join(' '),
+          `leave out ${typedText(reading.typed)} if it is not meant`,
+        ),
+        weight: 'warning' as const,
+      },
+    ];
+  });
+};
+
+const rowOf = ({ id }: Reading): number => Number(id.slice('row-'.length));
+
+/** One that the register does not know, with the usual figures of the kind that it is used as. */
+const assumed = (
+  engine: EngineType,
+  name: string,
+  readings: readonly Reading[],
+): readonly [Instrument, RowTrouble] => {
+  const [first] = readings;
+  const kind = (first && engine.characteristics.get(first.cell.characteristic)?.instrument) ?? 'instrument';
+  const sizes = readings
+    .map(({ typed }) => lengthOf(typed))
+    .map((size) => (size.kind === 'answer' ? size.value : 0));
+  return [
+    usualInstrument(kind, name, Math.max(...sizes)),
+    {
+      ...error(
+        first ? rowOf(first) : 0,
+        `the register has no instrument ${name}: the usual figures of a ${kind} are taken, and its zero as never checked`,
+        name,
+        'put it in the register with the figures of its certificate',
+      ),
+      weight: 'warning',
+    },
+  ];
+};
+
+/**
+ * Reads a readings file.
+ *
+ * CSV: a first line with the columns place, characteristic, plane, axis, reading, unit, instrument,
+ * temperature in any order (place, characteristic and reading must be there); separated by comma, semicolon or
+ * tab, whichever the first line uses; decimals with point or comma. A row without a reading has not been read
+ * yet and is passed over. JSON: a list of objects with the same names, or `{ readings, instruments,
+ * sizes-found }`. Every row stands by itself: a bad one is told and left out, and no figure is changed.
+ *
+ * @param text      of the file
+ * @param engine    whose places and characteristics the rows name
+ * @param register  instruments that are known; the file's own come before them
+ * @returns readings named `row-N`, the instruments they were taken with, and troubles with row, cause and
+ *   remedy; never throws
+ * @source  RFC 4180 for the table
+ */
+export const readReadings = (
+  text: string,
+  engine: EngineType,
+  register: readonly Instrument[] = [],
+): ReadingsFile => {
+  const file = rowsOf(text);
+  const troubles: RowTrouble[] = [...file.troubles];
+  const known = new Map(register.map((instrument) => [instrument.name, instrument]));
+  for (const [index, value] of file.instruments.entries()) {
+    const read = readInstrument(value);
+    if (read.kind === 'answer') known.set(read.value.name, read.value);
+    else {
+      const { what, where, remedy } = read.refusal;
+      troubles.push(error(0, what, `instrument ${index + 1}, ${where}`, remedy));
+    }
+  }
+  const readings: Reading[] = [];
+  for (const row of file.rows) {
+    if (row.fields.reading === '') continue;
+    const read = readingOf(engine, row);
+    if (read.kind === 'answer') readings.push(read.value);
+    else troubles.push(error(row.row, read.refusal.what, read.refusal.where, read.refusal.remedy));
+  }
+  const instruments = [...Map.groupBy(readings, ({ instrument }) => instrument)].map(([name, used]) => {
+    const registered = known.get(name);
+    if (registered) return registered;
+    const [instrument, trouble] = assumed(engine, name, used);
+    troubles.push(trouble);
+    return instrument;
+  });
+  const { kept, faults } = sizesKept(engine, file.sizesFound);
+  const all = [...troubles, ...faults, ...rereadings(readings)].sort((a, b) => a.row - b.row);
+  return { readings, instruments, sizesFound: kept, troubles: all.slice(0, mostTroubles) };
+};
+
+const sizesKept = (engine: EngineType, sizes: ReadonlyMap<string, string>) => {
+  const kept = new Map<string, string>();
+  const faults: RowTrouble[] = [];
+  for (const [name, size] of sizes) {
+    const component = engine.components.get(name);
+    const steps = ['standard', ...(component?.sizes?.steps.map((step) => step.name) ?? [])];
+    if (!component) {
+      faults.push(
+        error(0, 'there is no such component', short(name), chooseName(name, engine.components.keys())),
+      );
+    } else if (!steps.includes(size)) {
+      faults.push(error(0, `${name} has no such size`, short(size), `write one of ${steps.join(', ')}`));
+    } else if (size !== 'standard') {
+      kept.set(name, size);
+    }
+  }
+  return { kept, faults };
+};
+
+/**
+ * An empty readings file for an engine: all cells in the order in which hands go, in millimetres.
+ *
+ * @param engine  engine type
+ * @returns CSV text with a row for each cell and the reading left empty
+ */
+export const readingsTemplate = (engine: EngineType): string =>
+  [
+    columns,
+    ...entryOrder(engine).map((cell) => [
+      cell.place,
+      cell.characteristic,
+      cell.plane,
+      cell.axis,
+      '',
+      'mm',
+      '',
+      '',
+    ]),
+  ]
+    .map((fields) => fields.map(csvField).join(','))
+    .join('\n')
+    .concat('\n');
