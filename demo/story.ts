@@ -31,6 +31,9 @@ const later = (moment: number, minutes: number): number => {
   return morning.getTime();
 };
 
+/** The id of the job that a story tells. */
+export const storyId = (number: number, begins: string): string => idAt(Date.parse(begins), 0, number);
+
 export interface Story {
   readonly id: string;
   /** The job as it stands after what was told so far. */
@@ -44,7 +47,7 @@ export const story = (number: number, begins: string): Story => {
   let moment = Date.parse(begins);
   let job: Job = blankJob;
   const events: JobEvent[] = [];
-  const id = idAt(moment, 0, number);
+  const id = storyId(number, begins);
   return {
     id,
     events: () => events,

@@ -6,20 +6,28 @@ import { doInJob } from './commands/do.ts';
 import { exportJob } from './commands/export.ts';
 import { importJob } from './commands/import.ts';
 import { jobs } from './commands/jobs.ts';
+import { judge } from './commands/judge.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
+import { serve } from './commands/serve.ts';
 import { show } from './commands/show.ts';
+import { take } from './commands/take.ts';
+import { template } from './commands/template.ts';
 import { verify } from './commands/verify.ts';
 
 export const commands: readonly TerminalCommand[] = [
   check,
+  template,
+  judge,
   reckon,
   jobs,
   show,
   bookIn,
+  take,
   doInJob,
   record,
   exportJob,
   importJob,
   verify,
+  serve,
 ];

@@ -1,8 +1,6 @@
 /** @module Verdicts as a table in the terminal, and counted. */
-import type { EngineType } from '../engine/engine-type.ts';
 import type { Doubt, Judged, Verdict } from '../measure/verdict-model.ts';
 import { lengthText, probabilityText, spreadText } from '../record/figure-text.ts';
-import { characteristicTitle } from '../record/sections/named.ts';
 import { printedBounds } from '../record/sections/verdicts.ts';
 import { plain } from './plain.ts';
 import { table } from './table.ts';
@@ -28,7 +26,7 @@ export const countsText = (judged: readonly Judged[]): string => {
   return verdicts.map((verdict) => `${counted[verdict]} ${verdict}`).join(', ');
 };
 
-export const verdictTable = (engine: EngineType, judged: readonly Judged[]): string =>
+export const verdictTable = (judged: readonly Judged[]): string =>
   table(
     [
       { head: 'Place' },
@@ -42,7 +40,7 @@ export const verdictTable = (engine: EngineType, judged: readonly Judged[]): str
     ],
     judged.map((one) => [
       one.place,
-      characteristicTitle(engine, one.characteristic),
+      one.characteristic,
       one.value === undefined ? '' : lengthText(one.value.value),
       one.expanded === undefined ? '' : spreadText(one.expanded),
       printedBounds(one.limits, 'new'),

@@ -99,7 +99,7 @@ export const show: TerminalCommand = {
             .map((line) => `${plain(`${line.name}: ${line.says}`)}\n`)
             .join(''),
           block('Phases', phaseTable(job)),
-          block(`Verdicts: ${countsText(judged)}`, verdictTable(engine, known)),
+          block(`Verdicts: ${countsText(judged)}`, verdictTable(known)),
           block('Doubts', doubtText(job, doubts)),
           block('Plan', planTable(engine, job)),
           block('Shim packs', packTable(job)),

@@ -1,0 +1,119 @@
+/** @module The engine that has gone home with its record: barrel bored, big end shells renewed, run in, handed over. */
+import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
+import { pumpPacksOf } from '../../src/job/pumps.ts';
+import { planEngine } from '../../src/plan/plan.ts';
+import type { Solve } from '../../src/plan/plan-model.ts';
+import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
+import { apprentice, fitter, foreman } from '../people.ts';
+import { type Story, story, storyId } from '../story.ts';
+
+const mm = (text: string) => ({ text, unit: 'mm' });
+
+const decide = async (job: Story, solve: Solve): Promise<void> => {
+  const plan = await planEngine(planQuestionOf(job.job()), solve);
+  if (plan.kind !== 'plan') throw new Error(`the finished job has no plan: ${JSON.stringify(plan)}`);
+  job.tell(foreman, 40, choosePlan(plan));
+  job.tell(foreman, 95, {
+    kind: 'note agreement',
+    name: 'Tamsin Orrell',
+    how: 'by telephone, asked back and read out',
+  });
+};
+
+/** What was machined is looked at by its new limits, and measured before it is covered up. */
+const proveParts = async (job: Story): Promise<void> => {
+  for (const component of ['bores', 'pistons', 'rings'])
+    job.tell(fitter, 2, { kind: 'note size found', component, size: '0.50' });
+  await readFrom(job, fitter, './readings/mudlark-built.csv');
+};
+
+const fitPacks = (job: Story): void => {
+  for (const { place, chosen } of pumpPacksOf(job.job()).pumps)
+    if (chosen)
+      job.tell(fitter, 20, {
+        kind: 'fit pack',
+        place,
+        shims: chosen.shims.map((shim) => mm(shim.toFixed(2))),
+      });
+};
+
+const steps = [
+  ['600', '0', 10, '2.9', '42', 'idle, no leaks, no smoke'],
+  ['1200', '25', 20, '3.3', '61', 'light load'],
+  ['1500', '50', 30, '3.2', '72', 'exhaust clear'],
+  ['1500', '75', 40, '3.1', '78', 'even beat'],
+  ['1500', '100', 60, '3.0', '82', 'full load, clear exhaust, breather dry'],
+] as const;
+
+const runIn = (job: Story): void => {
+  for (const [speed, load, minutes, oil, water, note] of steps)
+    job.tell(fitter, minutes, {
+      kind: 'log run step',
+      speed: { text: speed, unit: 'rpm' },
+      load: { text: load, unit: '%' },
+      minutes,
+      oilPressure: { text: oil, unit: 'bar' },
+      waterTemperature: { text: water, unit: '°C' },
+      note,
+    });
+};
+
+const begins = '2026-09-07T08:10:00Z';
+export const finishedId = storyId(3, begins);
+
+export const finished = async (solve: Solve): Promise<Story> => {
+  const job = story(3, begins);
+  await bookIn(job, './engines/mudlark-1.yaml', {
+    number: 'J-3',
+    owner: 'Orrell & Daughter, market garden',
+    plate: 'M1-2086',
+    hoursRun: { text: '3900', unit: 'h' },
+    complaint: 'down on power, blue smoke, knocks when cold',
+    hoursWanted: { text: '2500', unit: 'h' },
+  });
+  bringInstruments(job, [
+    'mic-0-25',
+    'mic-25-50',
+    'mic-75-100',
+    'bore-35-160',
+    'depth-0-100',
+    'dial-0-12',
+    'dial-0-1',
+    'feelers',
+  ]);
+  const found = './readings/mudlark-found.csv';
+  await readFrom(job, fitter, found, (characteristic) => characteristic === 'pump-pack-found');
+  signAll(job, apprentice, ['strip']);
+  await readFrom(job, fitter, found, (characteristic) => characteristic !== 'pump-pack-found');
+  job.tell(fitter, 5, {
+    kind: 'note finding',
+    place: 'big-end.1',
+    component: 'big-end-shells',
+    finding: 'worn',
+    mayGoBack: false,
+    says: 'lining worn to the bronze over the loaded half',
+  });
+  await decide(job, solve);
+  await proveParts(job);
+  signAll(job, fitter, ['build']);
+  job.tell(fitter, 10, {
+    kind: 'count shims',
+    shims: [
+      { thickness: mm('0.10'), count: 4 },
+      { thickness: mm('0.15'), count: 3 },
+      { thickness: mm('0.20'), count: 4 },
+      { thickness: mm('0.30'), count: 4 },
+      { thickness: mm('0.50'), count: 2 },
+    ],
+  });
+  fitPacks(job);
+  signAll(job, fitter, ['set']);
+  runIn(job);
+  signAll(job, fitter, ['run']);
+  job.tell(foreman, 30, {
+    kind: 'hand over',
+    to: 'Tamsin Orrell',
+    note: 'change oil and filter, look at the head nuts after 50 hours',
+  });
+  return job;
+};

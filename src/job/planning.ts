@@ -1,0 +1,63 @@
+/** @module A job's question to the plan, and the plan it then chooses as the journal keeps it: options with their reasons. */
+
+import type { PlanQuestion } from '../plan/plan.ts';
+import type { Demands, Option, Plan } from '../plan/plan-model.ts';
+import { hours } from '../quantity/brand.ts';
+import { amountOf, type Typed } from '../quantity/typed.ts';
+import type { RequestOf } from './command.ts';
+import type { OpenJob } from './job.ts';
+
+const hoursIn = (typed: Typed | undefined): number | undefined => {
+  const read = typed && amountOf(typed, 'time');
+  return read?.kind === 'answer' ? read.value : undefined;
+};
+
+/** What was wanted when the engine was booked in. */
+export const demandsOf = ({ booked }: OpenJob): Demands => {
+  const wanted = hoursIn(booked.hoursWanted);
+  return {
+    ...(wanted === undefined ? {} : { hours: wanted }),
+    ...(booked.daysWanted === undefined ? {} : { days: booked.daysWanted }),
+  };
+};
+
+/** @param demands  as booked, where nobody asks otherwise */
+export const planQuestionOf = (job: OpenJob, demands: Demands = demandsOf(job)): PlanQuestion => ({
+  sheet: job.sheet,
+  findings: job.findings.map(({ place, component, mayGoBack, says }) => ({
+    place,
+    component,
+    mayGoBack,
+    says,
+  })),
+  hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),
+  demands,
+});
+
+/** `machine to 0.25, by Grindle & Wick`. */
+export const optionWords = ({ does, size, supplier }: Option): string => {
+  const by = supplier === '' ? '' : `, by ${supplier}`;
+  switch (does) {
+    case 'put back':
+      return 'put back';
+    case 'machine':
+      return `machine to ${size}${by}`;
+    case 'replace':
+      return `replace, ${size}${by}`;
+    default:
+      return does satisfies never;
+  }
+};
+
+export const choosePlan = (plan: Plan): RequestOf<'choose plan'> => ({
+  kind: 'choose plan',
+  choices: plan.choices.map((option) => ({
+    slot: option.slot,
+    option: option.id,
+    says: `${optionWords(option)}: ${option.reason}`,
+    cents: option.cents,
+  })),
+  cents: plan.cents,
+  days: plan.days,
+  hours: plan.hours,
+});

@@ -1,0 +1,34 @@
+/** @module `endfloat choose`: plans a job and notes the plan as chosen. */
+import { choosePlan } from '../../job/planning.ts';
+import { answer } from '../../quantity/refusal.ts';
+import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
+import { plain } from '../plain.ts';
+import { planText } from '../plan-text.ts';
+import { demandOptions, planned } from '../planning.ts';
+import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { noPlan } from './plan.ts';
+
+export const choose: TerminalCommand = {
+  name: 'choose',
+  summary: 'plan a job and note the plan as chosen',
+  usage: ['choose JOB'],
+  about: 'endfloat plan JOB shows the plan without choosing it. Exit code 1 when there is none.',
+  options: [...signingOptions, ...demandOptions],
+  words: [1, 1],
+  run: (given) =>
+    inWorkshop<Outcome>(given, false, async (store) => {
+      const found = await findJob(store, given.words[0] ?? '');
+      if (found.kind === 'refused') return found;
+      const { id, job } = found.value;
+      const plan = await planned(given, { sheet: job.sheet, job, warnings: [] });
+      if (plan.kind === 'refused') return plan;
+      if (plan.value.kind !== 'plan') return noPlan(plan.value);
+      const carried = await carryOut(store, given, id, job, [choosePlan(plan.value)]);
+      if (carried.kind === 'refused') return carried;
+      if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
+      return answer({
+        text: `${planText(job.sheet.engine, plan.value, job.booked.currency)}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
+        json: { done: true, events: carried.value.events },
+      });
+    }),
+};

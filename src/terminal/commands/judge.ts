@@ -1,0 +1,42 @@
+/** @module `endfloat judge`: verdicts and doubts of a readings file, or of a job. */
+import { doubtsOf } from '../../measure/doubts.ts';
+import { judgeAll } from '../../measure/judge.ts';
+import { answer } from '../../quantity/refusal.ts';
+import type { TerminalCommand } from '../command.ts';
+import { sheetOf, sheetOptions } from '../sheet-source.ts';
+import { asked, counts, countsText, doubtLines, judgedJson, verdictTable } from '../verdict-table.ts';
+
+export const judge: TerminalCommand = {
+  name: 'judge',
+  summary:
+    'say of each characteristic whether it is within, outside or unsure, and which readings look wrong',
+  usage: ['judge ENGINE-FILE READINGS-FILE', 'judge JOB'],
+  about:
+    'Readings are CSV or JSON; endfloat template ENGINE-FILE writes a blank sheet.\nSizes are judged for going back by ISO 14253-1: within or outside only where the spread leaves no doubt.',
+  options: sheetOptions,
+  words: [1, 2],
+  run: async (given) => {
+    const sourced = await sheetOf(given);
+    if (sourced.kind === 'refused') return sourced;
+    if (sourced.value.kind === 'no') return answer(sourced.value.outcome);
+    const { sheet, warnings } = sourced.value;
+    const judged = judgeAll(sheet);
+    const known = judged.filter((one) => one.value !== undefined);
+    const doubts = doubtsOf(sheet);
+    return answer({
+      text: [
+        verdictTable(known),
+        `\n${countsText(judged)}.\n`,
+        ...doubtLines(doubts).map((line) => `${line}\n`),
+      ].join(''),
+      json: {
+        engine: { id: sheet.engine.id, title: sheet.engine.title, version: sheet.engine.version },
+        conformance: sheet.conformance,
+        counts: counts(judged),
+        verdicts: asked(judged).map(judgedJson),
+        doubts,
+      },
+      warnings,
+    });
+  },
+};

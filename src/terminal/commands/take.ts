@@ -1,0 +1,75 @@
+/** @module `endfloat take`: takes the readings of a file into a job, with the instruments that they were taken with. */
+import type { Request } from '../../job/command.ts';
+import type { OpenJob } from '../../job/job.ts';
+import { doubtsOf } from '../../measure/doubts.ts';
+import { type ReadingsFile, readReadings } from '../../measure/import-readings.ts';
+import type { Instrument } from '../../measure/instrument.ts';
+import type { Reading } from '../../measure/reading.ts';
+import { answer } from '../../quantity/refusal.ts';
+import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
+import { textOf } from '../input-file.ts';
+import { plain } from '../plain.ts';
+import { showing } from '../progress.ts';
+import { notTaken, rowLines } from '../row-lines.ts';
+import { doubtLines } from '../verdict-table.ts';
+import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+
+/** What the readings were taken with, where the job does not have it yet. */
+const bringing = (job: OpenJob, instruments: readonly Instrument[]): readonly Request[] =>
+  instruments
+    .filter(({ name }) => !job.sheet.instruments.has(name))
+    .map((instrument) => ({ kind: 'bring instrument', instrument }));
+
+const sizing = ({ sizesFound }: ReadingsFile): readonly Request[] =>
+  [...sizesFound].map(([component, size]) => ({ kind: 'note size found', component, size }));
+
+const taking = (readings: readonly Reading[]): readonly Request[] =>
+  readings.map(({ cell, typed, instrument, temperature }) => ({
+    kind: 'take reading',
+    cell,
+    typed,
+    instrument,
+    ...(temperature && { temperature }),
+  }));
+
+export const take: TerminalCommand = {
+  name: 'take',
+  summary: 'take the readings of a file into a job',
+  usage: ['take JOB READINGS-FILE'],
+  about:
+    'All of them or, where one is refused, none. Instruments come from the file, else from the register.',
+  options: signingOptions,
+  words: [2, 2],
+  run: async (given) => {
+    const [name = '', path = ''] = given.words;
+    const text = await textOf(path, given.world);
+    if (text.kind === 'refused') return text;
+    return inWorkshop<Outcome>(given, false, async (store) => {
+      const found = await findJob(store, name);
+      if (found.kind === 'refused') return found;
+      const { id, job } = found.value;
+      const file = readReadings(text.value, job.sheet.engine, [
+        ...(await store.instruments()),
+        ...job.sheet.instruments.values(),
+      ]);
+      if (file.troubles.some(({ weight }) => weight === 'error'))
+        return answer(notTaken(path, file.troubles));
+      const requests = [...bringing(job, file.instruments), ...sizing(file), ...taking(file.readings)];
+      const carried = await showing('Taking readings', given.world, () =>
+        carryOut(store, given, id, job, requests),
+      );
+      if (carried.kind === 'refused') return carried;
+      if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
+      const after = carried.value.job;
+      const doubts = after.kind === 'open' ? doubtsOf(after.sheet) : [];
+      return answer({
+        text: [
+          `${plain(job.booked.number)}: ${file.readings.length} readings taken.`,
+          ...doubtLines(doubts),
+        ].join('\n'),
+        json: { taken: file.readings.length, doubts },
+        warnings: rowLines(path, file.troubles),
+      });
+    });
+  },
+};

@@ -1,0 +1,125 @@
+/** @module Where a command takes its measuring sheet from: an engine type file with a readings file, or a job. */
+import { existsSync } from 'node:fs';
+import type { OpenJob } from '../job/job.ts';
+import { readReadings } from '../measure/import-readings.ts';
+import type { Instrument } from '../measure/instrument.ts';
+import { cellKey, type Reading } from '../measure/reading.ts';
+import type { Sheet } from '../measure/sheet.ts';
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { type Given, lastValue, type OptionSpec, type Outcome } from './command.ts';
+import { engineOnFile, notUsable } from './engine-file.ts';
+import { textOf } from './input-file.ts';
+import { plain } from './plain.ts';
+import { notTaken, rowLines } from './row-lines.ts';
+import { findJob, inWorkshop, storeOptions, storePath } from './workshop.ts';
+
+export const sheetOptions: readonly OptionSpec[] = [
+  ...storeOptions,
+  {
+    name: 'found',
+    value: 'COMPONENT=SIZE',
+    many: true,
+    says: 'with files: a component found at a rework size, for example mains=0.25',
+  },
+  { name: 'conformance', value: 'P', says: 'with files: the probability that the rule asks for, else 0.95' },
+];
+
+export interface SheetSource {
+  readonly sheet: Sheet;
+  /** Where the sheet is a job's. */
+  readonly job?: OpenJob;
+  /** For stderr: what is odd in the files and does not stand in the way. */
+  readonly warnings: readonly string[];
+}
+
+export type Sourced =
+  | ({ readonly kind: 'sheet' } & SheetSource)
+  /** The files were read and found wrong. */
+  | { readonly kind: 'no'; readonly outcome: Outcome };
+
+const byCell = (readings: readonly Reading[]): ReadonlyMap<string, readonly Reading[]> =>
+  Map.groupBy(readings, (reading) => cellKey(reading.cell));
+
+const sizesFound = (given: Given, sheet: Sheet): Answer<ReadonlyMap<string, string>> => {
+  const sizes = new Map(sheet.sizesFound);
+  for (const pair of given.values.get('found') ?? []) {
+    const [component = '', size = ''] = pair.split('=');
+    const known = sheet.engine.components.get(component);
+    const names = ['standard', ...(known?.sizes?.steps ?? []).map(({ name }) => name)];
+    if (!known)
+      return refuse(
+        `there is no component ${plain(component)}`,
+        '--found',
+        `choose one of ${[...sheet.engine.components.keys()].join(', ')}`,
+      );
+    if (!names.includes(size))
+      return refuse(
+        `there is no size ${plain(size)}`,
+        `--found ${component}`,
+        `choose one of ${names.join(', ')}`,
+      );
+    sizes.set(component, size);
+  }
+  return answer(sizes);
+};
+
+const conformance = (given: Given): Answer<number> => {
+  const text = lastValue(given, 'conformance') ?? '0.95';
+  const value = /^0?\.\d{1,9}$/.test(text) ? Number(text) : Number.NaN;
+  return value >= 0.5
+    ? answer(value)
+    : refuse(
+        `${plain(text)} is no probability to judge by`,
+        '--conformance',
+        'give one from 0.5 to below 1, such as 0.95',
+      );
+};
+
+/** The workshop's register where there is a workshop; a shop without one judges by what its files say. */
+const registerFor = async (given: Given): Promise<Answer<readonly Instrument[]>> => {
+  if (!existsSync(storePath(given))) return answer([]);
+  return inWorkshop(given, false, async (store) => answer(await store.instruments()));
+};
+
+const fromFiles = async (
+  given: Given,
+  enginePath: string,
+  readingsPath: string,
+): Promise<Answer<Sourced>> => {
+  const read = await engineOnFile(enginePath, given.world);
+  if (read.kind === 'refused') return read;
+  const { engine } = read.value;
+  if (!engine) return answer({ kind: 'no', outcome: notUsable(read.value) });
+  const text = await textOf(readingsPath, given.world);
+  if (text.kind === 'refused') return text;
+  const register = await registerFor(given);
+  if (register.kind === 'refused') return register;
+  const file = readReadings(text.value, engine, register.value);
+  const lines = rowLines(readingsPath, file.troubles);
+  if (file.troubles.some(({ weight }) => weight === 'error'))
+    return answer({ kind: 'no', outcome: notTaken(readingsPath, file.troubles) });
+  const asked = conformance(given);
+  if (asked.kind === 'refused') return asked;
+  const sheet: Sheet = {
+    engine,
+    instruments: new Map(file.instruments.map((instrument) => [instrument.name, instrument])),
+    readings: byCell(file.readings),
+    sizesFound: file.sizesFound,
+    conformance: asked.value,
+  };
+  const sizes = sizesFound(given, sheet);
+  if (sizes.kind === 'refused') return sizes;
+  return answer({ kind: 'sheet', sheet: { ...sheet, sizesFound: sizes.value }, warnings: lines });
+};
+
+/** `ENGINE-FILE READINGS-FILE`, or `JOB` alone. */
+export const sheetOf = async (given: Given): Promise<Answer<Sourced>> => {
+  const [first = '', second] = given.words;
+  if (second !== undefined) return fromFiles(given, first, second);
+  return inWorkshop<Sourced>(given, false, async (store) => {
+    const found = await findJob(store, first);
+    if (found.kind === 'refused') return found;
+    const { job } = found.value;
+    return answer({ kind: 'sheet', sheet: job.sheet, job, warnings: [] });
+  });
+};
