@@ -24,11 +24,14 @@ export type Appended =
 export interface JournalStore {
   /**
    * Adds events after the expected sequence, all or none, and answers only when they would survive a power cut.
-   * Events that are already there under the same ids are taken as sent twice and answered as appended.
+   * Events all of which are already there under the same ids are taken as sent twice and answered as appended, with
+   * the sequence at which the last of them stands.
    */
   readonly append: (job: string, expected: number, events: readonly JobEvent[]) => Promise<Appended>;
   /** Events after the given sequence, in order; empty for a job that is not there. */
   readonly readFrom: (job: string, after: number) => Promise<readonly JobEvent[]>;
+  /** Whether an event with this id is in the job's journal. */
+  readonly has: (job: string, id: string) => Promise<boolean>;
   /** Every job, last changed first. */
   readonly list: () => Promise<readonly JobLine[]>;
   readonly close: () => Promise<void>;

@@ -144,6 +144,15 @@ export const journalOn = (db: Kysely<Tables>): JournalStore => {
       }
     },
     readFrom: (job, after) => readFrom(db, job, after),
+    has: async (job, id) => {
+      const row = await db
+        .selectFrom('journal')
+        .select('version')
+        .where('job_id', '=', job)
+        .where('event_id', '=', id)
+        .executeTakeFirst();
+      return row !== undefined;
+    },
     list: async () => {
       const rows = await db
         .selectFrom('job_line')

@@ -103,6 +103,23 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
       expect(await store.readFrom('job-a', 0)).toHaveLength(3);
     });
 
+    it('answers an event that stands elsewhere under its id with where it stands, and keeps it once', async () => {
+      const events = journalOf('job-a', 2);
+      await store.append('job-a', 0, events);
+      const { id } = last(events);
+      const sealedAnew = { ...nextReading('job-a', last(events)), id };
+      expect(await store.append('job-a', 2, [sealedAnew])).toEqual({ kind: 'appended', sequence: 2 });
+      expect(await store.readFrom('job-a', 0)).toEqual(events);
+    });
+
+    it('knows the events of a job by their ids', async () => {
+      const events = journalOf('job-a', 2);
+      await store.append('job-a', 0, events);
+      expect(await store.has('job-a', last(events).id)).toBe(true);
+      expect(await store.has('job-b', last(events).id)).toBe(false);
+      expect(await store.has('job-a', 'none')).toBe(false);
+    });
+
     it('appends nothing when there is nothing to append', async () => {
       expect(await store.append('job-a', 0, [])).toEqual({ kind: 'appended', sequence: 0 });
       expect(await store.list()).toEqual([]);

@@ -1,0 +1,46 @@
+/** @module The workshop over HTTP: what can be asked, of whatever store it is given. */
+import { Hono } from 'hono';
+import { Refused } from '../store/refused.ts';
+import type { Store } from '../store/sql-store.ts';
+import { guards } from './guard.ts';
+import { jobRoutes } from './jobs.ts';
+import { refusalAnswer } from './refusal-answer.ts';
+import { shelfRoutes } from './shelf.ts';
+import { webFiles } from './web-files.ts';
+
+export interface ServerParts {
+  readonly store: Store;
+  /** Where the built browser app is. */
+  readonly webFolder: string;
+  /** Told of faults in the program, for whoever runs it; the asker gets no details. */
+  readonly fault?: (error: unknown) => void;
+}
+
+/** How a client, or a second start on the same port, knows whom it has before it. */
+export const programName = 'endfloat';
+
+export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
+  const app = new Hono();
+  app.use(...guards);
+  app.get('/api', (context) => context.json({ program: programName }));
+  app.route('/', jobRoutes(store));
+  app.route('/', shelfRoutes(store));
+  app.all('/api/*', (context) =>
+    refusalAnswer(context, 404, {
+      what: `${context.req.method} ${context.req.path} is nothing that can be asked`,
+      where: 'address',
+      remedy: 'see the list of addresses in the manual',
+    }),
+  );
+  app.route('/', webFiles(webFolder));
+  app.onError((error, context) => {
+    if (error instanceof Refused) return refusalAnswer(context, 503, error.refusal);
+    fault?.(error);
+    return refusalAnswer(context, 500, {
+      what: 'a fault in the program',
+      where: context.req.path,
+      remedy: 'try again; if it comes back, report what you did',
+    });
+  });
+  return app;
+};

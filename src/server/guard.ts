@@ -1,0 +1,93 @@
+/** @module What every answer carries and every request must show: this program speaks to its own pages alone. */
+import type { Context, MiddlewareHandler, Next } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { secureHeaders } from 'hono/secure-headers';
+import { refusalAnswer } from './refusal-answer.ts';
+
+/** An engine type file of two megabytes, and what comes round it. */
+const mostBytes = 4_000_000;
+
+/** Names under which this machine calls itself; another name in `Host` is a page elsewhere that was pointed here. */
+const ownNames = new Set(['localhost', '127.0.0.1', '[::1]']);
+
+const nameOf = (host: string): string => host.replace(/:\d+$/, '').toLowerCase();
+
+const ownHost: MiddlewareHandler = async (context, next) => {
+  if (ownNames.has(nameOf(context.req.header('host') ?? ''))) return next();
+  return refusalAnswer(context, 403, {
+    what: 'Endfloat answers on this machine only, under its own name',
+    where: context.req.header('host') ?? 'no host',
+    remedy: 'open it as http://127.0.0.1 with the port that was printed',
+  });
+};
+
+const changes = (method: string): boolean => method !== 'GET' && method !== 'HEAD';
+
+/** A page from elsewhere may not write: browsers say where a request comes from, and ask before sending JSON. */
+const ownPages: MiddlewareHandler = async (context, next) => {
+  if (!changes(context.req.method)) return next();
+  const origin = context.req.header('origin');
+  if (origin !== undefined && origin !== `http://${context.req.header('host')}`)
+    return refusalAnswer(context, 403, {
+      what: 'a page from elsewhere tried to write',
+      where: origin,
+      remedy: 'work in the page that Endfloat itself serves',
+    });
+  if (!/^application\/json\b/i.test(context.req.header('content-type') ?? ''))
+    return refusalAnswer(context, 415, {
+      what: 'what was sent is not JSON',
+      where: context.req.path,
+      remedy: 'send it with the content type application/json',
+    });
+  return next();
+};
+
+const tooLarge = (context: Context) =>
+  refusalAnswer(context, 413, {
+    what: 'what was sent is too large',
+    where: context.req.path,
+    remedy: `send at most ${mostBytes / 1_000_000} MB at once`,
+  });
+
+const headers = secureHeaders({
+  contentSecurityPolicy: {
+    defaultSrc: ["'self'"],
+    // The solver is WebAssembly.
+    scriptSrc: ["'self'", "'wasm-unsafe-eval'"],
+    // Drawings and accessible components set positions in style attributes.
+    styleSrc: ["'self'", "'unsafe-inline'"],
+    imgSrc: ["'self'", 'data:', 'blob:'],
+    fontSrc: ["'self'", 'data:'],
+    workerSrc: ["'self'", 'blob:'],
+    connectSrc: ["'self'"],
+    objectSrc: ["'none'"],
+    baseUri: ["'none'"],
+    formAction: ["'self'"],
+    frameAncestors: ["'none'"],
+  },
+  // Plain HTTP on the loopback address: nothing to promise for the future.
+  strictTransportSecurity: false,
+  referrerPolicy: 'no-referrer',
+});
+
+/** The record stands alone: nothing is loaded into it and nothing in it runs; the app may show it in a frame. */
+const recordPolicy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'self'";
+
+const record: MiddlewareHandler = async (context, next) => {
+  await next();
+  if (/^\/jobs\/[^/]+\/record$/.test(context.req.path))
+    context.res.headers.set('content-security-policy', recordPolicy);
+};
+
+/** In the order in which they are asked, and the other way round for answers. */
+export const guards: readonly MiddlewareHandler[] = [
+  record,
+  headers,
+  ownHost,
+  ownPages,
+  bodyLimit({ maxSize: mostBytes, onError: tooLarge }),
+  async (context: Context, next: Next) => {
+    await next();
+    if (!context.res.headers.has('cache-control')) context.res.headers.set('cache-control', 'no-store');
+  },
+];

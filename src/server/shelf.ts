@@ -1,0 +1,52 @@
+/** @module The shelf over HTTP: engine types and the register of instruments. */
+import { Hono } from 'hono';
+import { z } from 'zod';
+import { readEngineType } from '../engine/read-engine-type.ts';
+import { readRequest } from '../job/read-command.ts';
+import { bringInstrumentTrouble } from '../job/rules/instrument.ts';
+import type { Shelf } from '../store/shelf.ts';
+import { readBody } from './read-body.ts';
+import { refusalAnswer } from './refusal-answer.ts';
+
+export const shelfRoutes = (shelf: Shelf): Hono => {
+  const routes = new Hono();
+
+  routes.get('/api/engine-types', async (context) =>
+    context.json({ engineTypes: await shelf.engineTypes() }),
+  );
+
+  /** Answers 201 with what was put there and the linter's warnings, or 422 with every trouble, by line and column. */
+  routes.post('/api/engine-types', async (context) => {
+    const body = await readBody(context, z.object({ text: z.string() }));
+    if (body.kind === 'refused') return refusalAnswer(context, 422, body.refusal);
+    const { engine, troubles } = readEngineType(body.value.text);
+    if (engine === undefined) {
+      const worst = troubles.find(({ weight }) => weight === 'error');
+      const refusal = {
+        what: `the engine type has an error: ${worst?.what ?? 'it is empty'}`,
+        where: `line ${worst?.line ?? 1}`,
+        remedy: worst?.remedy ?? 'send a whole engine type file',
+      };
+      return context.json({ refusal, troubles }, 422);
+    }
+    const { id, title, version } = engine;
+    await shelf.putEngineType({ id, title, version, text: body.value.text });
+    return context.json({ engineType: { id, title, version }, troubles }, 201);
+  });
+
+  routes.get('/api/instruments', async (context) => context.json({ instruments: await shelf.instruments() }));
+
+  routes.post('/api/instruments', async (context) => {
+    const body = await readBody(context, z.object({ instrument: z.unknown() }));
+    if (body.kind === 'refused') return refusalAnswer(context, 422, body.refusal);
+    const request = readRequest({ kind: 'bring instrument', instrument: body.value.instrument });
+    if (request.kind === 'refused') return refusalAnswer(context, 422, request.refusal);
+    if (request.value.kind !== 'bring instrument') throw new Error('a request is read as its own kind');
+    const trouble = bringInstrumentTrouble(request.value);
+    if (trouble !== undefined) return refusalAnswer(context, 422, trouble);
+    await shelf.putInstrument(request.value.instrument);
+    return context.json({ instrument: request.value.instrument }, 201);
+  });
+
+  return routes;
+};
