@@ -15,6 +15,11 @@ export const runQuietly = (program, args, options = {}) =>
     child.on('close', (code) => done({ code: code ?? 1, output: Buffer.concat(pieces).toString('utf8') }));
   });
 
+const parent = process.ppid;
+
+/** npm ends the shell that it started this script with, but tells the script nothing. */
+const orphaned = () => process.env.npm_lifecycle_event !== undefined && process.ppid !== parent;
+
 /**
  * Runs a program on this terminal. An interrupt from the keyboard reaches it directly; one sent to this
  * script alone is passed on, so that nothing is left running.
@@ -30,8 +35,10 @@ export const runHere = (program, args, options = {}) =>
       if (signal !== 'SIGINT' || !process.stdin.isTTY) child.kill(signal);
     };
     const signals = ['SIGINT', 'SIGTERM', 'SIGHUP'];
+    const watch = setInterval(() => orphaned() && passOn('SIGTERM'), 500);
     for (const signal of signals) process.on(signal, passOn);
     const end = (code) => {
+      clearInterval(watch);
       for (const signal of signals) process.off(signal, passOn);
       done({ code: interrupted ? 0 : code, interrupted });
     };
