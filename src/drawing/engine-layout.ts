@@ -29,11 +29,11 @@ const marginLeft = 128;
 const marginRight = 88;
 const mainWidth = 48;
 const throwWidth = 104;
-const radius = 40;
-const rowHeight = 52;
-const boreHeight = 156;
-const rodLength = 154;
-const crownAbovePin = 36;
+const radius = 34;
+const rowHeight = 50;
+const boreHeight = 136;
+const rodLength = 134;
+const crownAbovePin = 32;
 
 /** Height of the pin above the crank's centre line, with cylinder 1 at top dead centre. */
 const pinHeight = (engine: EngineType, cylinder: number): number => {
@@ -68,11 +68,11 @@ export const engineLayout = (engine: EngineType): EngineLayout => {
   const crankEnd = marginLeft + columns * pitch + mainWidth;
   const heads = kindsDrawn(engine, 'head');
   const valves = kindsDrawn(engine, 'valve');
-  const headTop = 12;
-  const headHeight = heads.length > 0 ? 48 : 0;
+  const headTop = 6;
+  const headHeight = heads.length > 0 ? 44 : 0;
   const valveTop = headTop + headHeight + 4;
   const boreTop = valveTop + valves.length * rowHeight + 6;
-  const crankLine = boreTop + boreHeight + radius + 42;
+  const crankLine = boreTop + boreHeight + radius + 40;
   const flip = (box: Box, bank: 1 | -1): Box =>
     bank === 1 ? box : { ...box, y: 2 * crankLine - box.y - box.height };
   const places = new Map<PlaceId, Box>();
@@ -124,7 +124,7 @@ export const engineLayout = (engine: EngineType): EngineLayout => {
       const column = columnOf(cylinder);
       const bank = banks[at] ?? 1;
       const top = crankLine - rodReach((throws[column]?.pin ?? 0) * bank) - crownAbovePin;
-      const box = { x: columnStart(column) + 20, y: top, width: throwWidth - 40, height: 52 };
+      const box = { x: columnStart(column) + 26, y: top, width: throwWidth - 52, height: 48 };
       places.set(place.id, flip(box, bank));
     }
     rows[rows.length - 1] = { words: kind.title, y: boreTop + 52 };
@@ -162,10 +162,10 @@ export const engineLayout = (engine: EngineType): EngineLayout => {
     for (const [at, place] of placesOf(engine, kind).entries())
       places.set(place.id, { x: marginLeft - 26 - at * 24, y: crankLine - 48, width: 20, height: 96 });
 
-  let below = vee ? 2 * crankLine - headTop + 8 : crankLine + radius + 48;
+  let below = vee ? 2 * crankLine - headTop + 8 : crankLine + radius + 46;
   for (const kind of kindsDrawn(engine, 'cam', 'pump', 'other')) {
     putInStrip(kind, below, rowHeight - 4, false);
-    below += rowHeight + 4;
+    below += rowHeight + 2;
   }
-  return { width: crankEnd + marginRight, height: below + 6, crankLine, throws, mains, places, rows, banks };
+  return { width: crankEnd + marginRight, height: below, crankLine, throws, mains, places, rows, banks };
 };

@@ -1,5 +1,5 @@
 /** @module The engine drawn in section along its crank, every place marked by how far it has been proved. */
-import type { EngineType, Place, PlaceId } from '../engine/engine-type.ts';
+import type { EngineType, Place, PlaceId, PlaceKind } from '../engine/engine-type.ts';
 import { type EngineLayout, engineLayout } from './engine-layout.ts';
 import { arrowHead, type Box, boxed, hatched, lettering, line, pens } from './ink.ts';
 import { type Mark, marked, marks } from './mark.ts';
@@ -24,25 +24,16 @@ const wall = (box: Box): readonly SvgNode[] => [
   hatched(box, 7, 'falling', pens.faint),
 ];
 
-/** A bore is two cut walls with the piston's room between them; its mark stands in the left one's foot. */
+/** A bore is two cut walls with the piston's room between them; both are filled as it is proved. */
 const boreDrawn = (box: Box, mark: Mark): readonly SvgNode[] => {
-  const thick = 16;
-  const tab = {
-    x: box.x + thick + 2,
-    y: box.y + box.height - 30,
-    width: box.width - 2 * thick - 4,
-    height: 28,
-  };
-  return [
-    ...wall({ ...box, width: thick }),
-    ...wall({ ...box, x: box.x + box.width - thick, width: thick }),
-    ...marked(tab, mark),
-  ];
+  const thick = 22;
+  const right = { ...box, x: box.x + box.width - thick, width: thick };
+  return [...marked({ ...box, width: thick }, mark), ...marked(right, mark)];
 };
 
 const pistonDrawn = (box: Box, mark: Mark): readonly SvgNode[] => [
   ...marked(box, mark),
-  ...[7, 13, 19].map((down) =>
+  ...[6, 11].map((down) =>
     line(box.x, box.y + down, box.x + box.width, box.y + down, { 'stroke-width': 2.4 }),
   ),
 ];
@@ -65,21 +56,29 @@ const shape = (drawn: string, box: Box, mark: Mark): readonly SvgNode[] => {
   return marked(box, mark);
 };
 
-const numberOf = (place: Place, box: Box, drawn: string): readonly SvgNode[] => {
-  if (drawn === 'thrust' || drawn === 'gear' || drawn === 'head') return [];
-  const [x, y] =
-    drawn === 'bore' ? [box.x + box.width - 24, box.y + box.height - 36] : [box.x + 4, box.y + 14];
+const standsAlone = ({ drawn }: PlaceKind): boolean => drawn === 'thrust' || drawn === 'gear';
+
+/** Places beside others of their kind carry their number. */
+const numbered = (place: Place, box: Box, kind: PlaceKind): readonly SvgNode[] => {
+  if (kind.drawn === 'head' || standsAlone(kind)) return [];
+  const [x, y] = kind.drawn === 'bore' ? [box.x + 5, box.y + 15] : [box.x + 4, box.y + 14];
+  const width = 7 + 8.5 * String(place.number).length;
   return [
-    svg('rect', {
-      x: x - 2,
-      y: y - 12,
-      width: 8 + 8 * String(place.number).length,
-      height: 15,
-      fill: pens.paper,
-    }),
-    lettering(String(place.number), x + 1, y, { 'font-size': 13, 'font-weight': 700 }),
+    boxed({ x: x - 2, y: y - 13, width, height: 16 }, { fill: pens.paper }),
+    lettering(String(place.number), x + 1, y, { 'font-weight': 700 }),
   ];
 };
+
+/** Those that have no row to stand in carry their name. */
+const named = (box: Box, kind: PlaceKind): readonly SvgNode[] =>
+  standsAlone(kind)
+    ? kind.title.split(' ').map((word, at) =>
+        lettering(word, box.x + box.width / 2, box.y + box.height + 16 + at * 15, {
+          'text-anchor': 'middle',
+          fill: pens.faint,
+        }),
+      )
+    : [];
 
 /** What cannot be measured but makes it an engine: centre line, webs, rods, flywheel. */
 const crankwork = (layout: EngineLayout): readonly SvgNode[] => {
@@ -100,13 +99,16 @@ const crankwork = (layout: EngineLayout): readonly SvgNode[] => {
     ),
   );
   return [
-    line(left - 14, layout.crankLine, right + 74, layout.crankLine, {
+    line(left - 14, layout.crankLine, right + 84, layout.crankLine, {
       'stroke-dasharray': '18 4 4 4',
       stroke: pens.faint,
     }),
     ...webs,
-    ...wall({ x: right + 32, y: layout.crankLine - 66, width: 18, height: 132 }),
-    lettering('flywheel', right + 50, layout.crankLine + 84, { 'font-size': 13, 'text-anchor': 'end' }),
+    ...wall({ x: right + 48, y: layout.crankLine - 66, width: 18, height: 132 }),
+    lettering('flywheel', right + 80, layout.crankLine - 74, {
+      'text-anchor': 'end',
+      fill: pens.faint,
+    }),
   ];
 };
 
@@ -119,7 +121,7 @@ const rods = (layout: EngineLayout, engine: EngineType): readonly SvgNode[] =>
       ];
     if (engine.placeKinds.get(place.kind)?.drawn !== 'piston' || !box || !pin) return [];
     const bank = layout.banks[place.number - 1] ?? 1;
-    const small = bank === 1 ? box.y + 36 : box.y + box.height - 36;
+    const small = bank === 1 ? box.y + box.height : box.y;
     const big = layout.crankLine - pin.pin;
     return [-9, 9].map((across) => line(pin.centre + across * 0.7, small, pin.centre + across, big));
   });
@@ -138,10 +140,10 @@ const here = (box: Box): SvgNode =>
 const legend = (y: number, width: number): readonly SvgNode[] =>
   marks.flatMap((mark, at) => {
     const share = (width - 24) / marks.length;
-    const x = 12 + share * at;
+    const x = 4 + share * at;
     return [
       ...marked({ x, y, width: 30, height: 26 }, mark),
-      lettering(mark, x + 36, y + 18, { 'font-size': 14 }),
+      lettering(mark, x + 36, y + 19, { 'font-size': 16 }),
     ];
   });
 
@@ -172,8 +174,9 @@ export const engineMap = (
         svg('title', {}, `${place.title}: ${mark}`),
         boxed(caught(box), { fill: 'transparent' }),
         ...shape(kind.drawn, box, mark),
-        ...numberOf(place, box, kind.drawn),
+        ...numbered(place, box, kind),
       ),
+      ...named(box, kind),
     ];
   });
   const counted = marks
@@ -184,7 +187,7 @@ export const engineMap = (
     .join(', ');
   const box = at === undefined ? undefined : layout.places.get(at);
   const rows = layout.rows.map(({ words, y }) =>
-    lettering(words, 8, round(y), { 'font-size': words.length > 14 ? 12 : 13, fill: pens.faint }),
+    lettering(words, 4, round(y), { 'font-size': words.length > 15 ? 13 : 16, fill: pens.faint }),
   );
   return sheetOf(
     { width: layout.width, height: layout.height + 44 },

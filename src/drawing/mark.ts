@@ -15,7 +15,7 @@ export const markOf = (judged: readonly Judged[]): Mark => {
     limited.some((one) => one.verdict === verdict || one.cells.some((cell) => cell.verdict === verdict));
   if (has('outside')) return 'outside';
   if (has('unsure')) return 'unsure';
-  const read = limited.some((one) => one.cells.some((cell) => cell.reading !== undefined));
+  const read = limited.some((one) => one.value !== undefined || one.cells.some(({ reading }) => reading));
   if (!read) return 'nothing yet';
   return limited.every((one) => one.missing.length === 0) ? 'within' : 'read in part';
 };

@@ -1,0 +1,35 @@
+/** @module Which screen stands at which address. */
+import { lazy, Suspense } from 'react';
+import { Route, Switch } from 'wouter';
+import { JobsScreen } from './jobs/jobs-screen.tsx';
+import { Sheet } from './shell/sheet.tsx';
+import { SignOn } from './shell/sign-on.tsx';
+
+// What reads engine types and decides weighs more than the list of jobs: it comes when a job is opened.
+const JobScreen = lazy(() => import('./shell/job-screen.tsx'));
+const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
+
+const Fetching = () => (
+  <Sheet heading="Opening">
+    <p>Fetching what this sheet needs …</p>
+  </Sheet>
+);
+
+export const App = () => (
+  <SignOn>
+    <Suspense fallback={<Fetching />}>
+      <Switch>
+        <Route path="/" component={JobsScreen} />
+        <Route path="/book-in" component={BookInScreen} />
+        <Route path="/jobs/:job/:phase?">
+          {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}
+        </Route>
+        <Route>
+          <Sheet heading="Not here">
+            <p>Nothing stands at this address. The jobs are on the first sheet.</p>
+          </Sheet>
+        </Route>
+      </Switch>
+    </Suspense>
+  </SignOn>
+);

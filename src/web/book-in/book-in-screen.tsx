@@ -1,0 +1,90 @@
+/** @module Books in an engine: whose, which, how many hours, why, and how far the owner wants to go. */
+import { type FormEvent, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { v7 } from 'uuid';
+import { useLocation } from 'wouter';
+import type { Refusal } from '../../quantity/refusal.ts';
+import { keeperOf } from '../journal/use-desk.tsx';
+import { Field } from '../shell/field.tsx';
+import { addressOf } from '../shell/phases.ts';
+import { Refused } from '../shell/refused.tsx';
+import { Sheet } from '../shell/sheet.tsx';
+import { type BookInForm, blankForm, bookInRequest } from './book-in.ts';
+import { EngineChoice } from './engine-choice.tsx';
+
+const fields: readonly {
+  readonly name: Exclude<keyof BookInForm, 'engineType'>;
+  readonly label: string;
+  readonly hint?: string;
+  readonly rows?: number;
+}[] = [
+  { name: 'number', label: 'Job number' },
+  { name: 'owner', label: 'Owner' },
+  {
+    name: 'plate',
+    label: 'Plate or serial number',
+    hint: 'As found on the engine; leave empty if there is none.',
+  },
+  { name: 'hoursRun', label: 'Hours run' },
+  { name: 'complaint', label: 'Complaint', hint: "Why it is here, in the owner's words.", rows: 3 },
+  {
+    name: 'hoursWanted',
+    label: 'Hours wanted',
+    hint: 'How long it shall run after the overhaul; may stay empty.',
+  },
+  { name: 'daysWanted', label: 'Days at most', hint: 'May stay empty.' },
+  { name: 'currency', label: 'Currency of the prices' },
+  { name: 'shop', label: 'Workshop', hint: 'Stands at the head of the record; may stay empty.' },
+];
+
+const BookInScreen = () => {
+  const [form, setForm] = useState(blankForm);
+  const [source, setSource] = useState('');
+  const [refusal, setRefusal] = useState<Refusal>();
+  const [, go] = useLocation();
+  const bookIn = (event: FormEvent) => {
+    event.preventDefault();
+    const request = bookInRequest(form);
+    if (request.kind === 'refused') return setRefusal(request.refusal);
+    const job = v7();
+    const asked = keeperOf(job).ask(request.value);
+    if (asked.kind === 'refused') setRefusal(asked.refusal);
+    else go(addressOf(job, 'strip'));
+  };
+  return (
+    <Sheet heading="Book in an engine">
+      <h1>Book in an engine</h1>
+      <form className="column" style={{ maxWidth: 900 }} onSubmit={bookIn}>
+        <EngineChoice
+          text={form.engineType}
+          source={source}
+          onChange={(engineType, from) => {
+            setSource(from);
+            setForm({ ...form, engineType });
+          }}
+        />
+        <div className="two-up">
+          {fields.map(({ name, label, hint, rows }) => (
+            <Field
+              key={name}
+              name={name}
+              label={label}
+              value={form[name]}
+              onChange={(value) => setForm({ ...form, [name]: value })}
+              {...(hint === undefined ? {} : { hint })}
+              {...(rows === undefined ? {} : { rows })}
+            />
+          ))}
+        </div>
+        <Refused refusal={refusal} />
+        <div>
+          <Button type="submit" className="first">
+            Book in
+          </Button>
+        </div>
+      </form>
+    </Sheet>
+  );
+};
+
+export default BookInScreen;

@@ -1,0 +1,98 @@
+/** @module Chooses the engine type: from the workshop's shelf, or from a file whose troubles are shown where they stand. */
+import { useId, useMemo } from 'react';
+import { readEngineType } from '../../engine/read-engine-type.ts';
+import { useEngineTypes } from '../jobs/workshop-lists.ts';
+import { Choice } from '../shell/field.tsx';
+
+const fromFile = 'from a file';
+
+export const EngineChoice = ({
+  text,
+  source,
+  onChange,
+}: {
+  readonly text: string;
+  /** The shelf's id, or `from a file`. */
+  readonly source: string;
+  readonly onChange: (text: string, source: string) => void;
+}) => {
+  const shelf = useEngineTypes();
+  const file = useId();
+  const read = useMemo(() => (text === '' ? undefined : readEngineType(text)), [text]);
+  const types = shelf.data ?? [];
+  const choose = (id: string) => onChange(types.find((type) => type.id === id)?.text ?? '', id);
+  return (
+    <div className="column">
+      <Choice
+        label="Engine type"
+        value={source}
+        onChange={choose}
+        hint={
+          shelf.isError
+            ? 'The shelf cannot be reached; open a file instead.'
+            : 'The job stays with the version it begins with.'
+        }
+        of={[
+          { value: '', words: 'choose one …' },
+          ...types.map((type) => ({ value: type.id, words: `${type.title}, version ${type.version}` })),
+          { value: fromFile, words: 'open a file …' },
+        ]}
+      />
+      {source === fromFile ? (
+        <div className="field">
+          <label htmlFor={file}>Engine type file (YAML or JSON)</label>
+          <input
+            id={file}
+            type="file"
+            accept=".yaml,.yml,.json"
+            onChange={async (event) => {
+              const chosen = event.target.files?.[0];
+              if (chosen) onChange(await chosen.text(), fromFile);
+            }}
+          />
+        </div>
+      ) : null}
+      {read === undefined ? null : (
+        <div role="status">
+          <p>
+            {read.engine === undefined
+              ? 'This file cannot be used until the errors below are mended.'
+              : `${read.engine.title}: ${read.engine.cylinders} cylinders ${read.engine.layout}, ${read.engine.characteristics.size} characteristics. Source: ${read.engine.source}.`}
+            {read.engine !== undefined && read.engine.checked === undefined
+              ? ' Nobody has checked its figures a second time.'
+              : ''}
+          </p>
+          {read.troubles.length === 0 ? null : (
+            <table>
+              <caption>What is wrong in the file, and where</caption>
+              <thead>
+                <tr>
+                  <th scope="col">weight</th>
+                  <th scope="col" className="number">
+                    line
+                  </th>
+                  <th scope="col" className="number">
+                    column
+                  </th>
+                  <th scope="col">what, and what to do</th>
+                </tr>
+              </thead>
+              <tbody>
+                {read.troubles.map((trouble) => (
+                  <tr key={`${trouble.line}:${trouble.column}:${trouble.what}`}>
+                    <td>{trouble.weight}</td>
+                    <td className="number figure">{trouble.line}</td>
+                    <td className="number figure">{trouble.column}</td>
+                    <td>
+                      {trouble.what} ({trouble.where}): {trouble.remedy}
+                    </td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          )}
+        </div>
+      )}
+    </div>
+  );
+};

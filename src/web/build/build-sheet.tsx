@@ -1,0 +1,42 @@
+/** @module Building: shims counted, packs chosen and fitted, operations signed with their hold points. */
+import { useMemo } from 'react';
+import { pumpPacksOf } from '../../job/pumps.ts';
+import { useJob } from '../journal/use-desk.tsx';
+import { OperationList, useOperations } from '../shell/operation-list.tsx';
+import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { Packs } from './packs.tsx';
+import { ShimBox } from './shim-box.tsx';
+
+export const BuildSheet = () => {
+  const job = useJob();
+  const operations = useOperations(['build']);
+  const packs = useMemo(() => pumpPacksOf(job), [job]);
+  const next = operations.find(({ standing }) => standing.kind === 'open');
+  const held = operations.find(({ standing }) => standing.kind === 'held');
+  const fitted = packs.pumps.filter(({ fitted: pack }) => pack !== undefined);
+  const off = fitted.filter(({ fitted: pack }) => pack?.withinTolerance === false).length;
+  const done = operations.filter(({ standing }) => standing.kind === 'done').length;
+  return (
+    <>
+      <ThreeAnswers
+        where="putting it together"
+        now={
+          next
+            ? next.operation.title
+            : held
+              ? `prove what “${held.operation.title}” lacks`
+              : fitted.length < packs.pumps.length
+                ? 'fit the shim packs'
+                : 'go on to Run'
+        }
+        right={`${done} of ${operations.length} signed; ${fitted.length} of ${packs.pumps.length} packs fitted${off > 0 ? `, ${off} outside tolerance` : ''}`}
+      />
+      {packs.timing ? <ShimBox timing={packs.timing} /> : null}
+      <Packs packs={packs} />
+      <section className="part" aria-label="Operations">
+        <h2>Build order</h2>
+        <OperationList operations={operations} />
+      </section>
+    </>
+  );
+};

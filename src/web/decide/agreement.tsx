@@ -1,0 +1,72 @@
+/** @module The plan that was chosen, and the owner's word on it. */
+import { type FormEvent, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Refusal } from '../../quantity/refusal.ts';
+import { useAct, useJob } from '../journal/use-desk.tsx';
+import { announce } from '../shell/announce.ts';
+import { Field } from '../shell/field.tsx';
+import { Refused } from '../shell/refused.tsx';
+import { noteAgreement } from './decide-actions.ts';
+import { hoursText, money, slotWords } from './plan-words.ts';
+
+export const Agreement = () => {
+  const job = useJob();
+  const act = useAct();
+  const [name, setName] = useState(job.booked.owner);
+  const [how, setHow] = useState('');
+  const [refusal, setRefusal] = useState<Refusal>();
+  const { plan, agreed } = job;
+  if (!plan) return null;
+  const agree = (event: FormEvent) => {
+    event.preventDefault();
+    const refused = act(noteAgreement, { name, how });
+    setRefusal(refused);
+    if (!refused) announce(`${name} agrees to the plan.`);
+  };
+  return (
+    <section className="part" aria-label="Chosen plan">
+      <h2>Chosen plan</h2>
+      <p className="total">
+        <span className="figure">{money(plan.cents, job.booked.currency)}</span>, {plan.days} days, about{' '}
+        {hoursText(plan.hours)}
+      </p>
+      <details>
+        <summary>Its {plan.choices.length} lines</summary>
+        <ul>
+          {plan.choices.map((choice) => (
+            <li key={choice.slot}>
+              {slotWords(job.sheet.engine, choice.slot)}: {choice.says},{' '}
+              <span className="figure">{money(choice.cents, job.booked.currency)}</span>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <p className="faint">
+        chosen by {plan.by}, {plan.at.slice(0, 10)}
+      </p>
+      {agreed ? (
+        <p data-agreed="yes">
+          <strong>
+            ✓ {agreed.name} agreed{agreed.how === '' ? '' : `, ${agreed.how}`}
+          </strong>{' '}
+          (noted by {agreed.by}, {agreed.at.slice(0, 10)})
+        </p>
+      ) : (
+        <form className="row" onSubmit={agree} aria-label="Owner's agreement">
+          <Field className="grow" label="Who agreed" value={name} onChange={setName} />
+          <Field
+            className="grow"
+            label="How"
+            value={how}
+            onChange={setHow}
+            hint="by telephone, in writing, at the bench"
+          />
+          <Button type="submit" className="first" isDisabled={!noteAgreement.enabled(job)}>
+            {noteAgreement.label}
+          </Button>
+        </form>
+      )}
+      <Refused refusal={refusal} />
+    </section>
+  );
+};

@@ -1,0 +1,80 @@
+/** @module Verdicts drawn together by component: what speaks for putting it back and what against. */
+import type { Component } from '../../engine/engine-type.ts';
+import { judge } from '../../measure/judge.ts';
+import { placesOf } from '../../measure/scheme.ts';
+import type { Sheet } from '../../measure/sheet.ts';
+import type { Judged, Verdict } from '../../measure/verdict-model.ts';
+import { useJob } from '../journal/use-desk.tsx';
+import { VerdictWords } from '../shell/verdict-words.tsx';
+
+const judgedOf = (sheet: Sheet, component: Component): readonly Judged[] =>
+  component.judgedBy.flatMap((name) => {
+    const known = sheet.engine.characteristics.get(name);
+    return known ? placesOf(sheet.engine, known).map(({ id }) => judge(sheet, name, id)) : [];
+  });
+
+const order: readonly Verdict[] = ['outside', 'unsure', 'not yet known', 'within'];
+
+const Counted = ({
+  judged,
+  verdict,
+  sheet,
+}: {
+  readonly judged: readonly Judged[];
+  readonly verdict: Verdict;
+  readonly sheet: Sheet;
+}) => {
+  const of = judged.filter((one) => one.verdict === verdict);
+  if (of.length === 0) return <td className="number">—</td>;
+  const named =
+    verdict === 'outside' || verdict === 'unsure' ? [...new Set(of.map(({ place }) => place))] : [];
+  return (
+    <td className="number">
+      <strong>{of.length}</strong> <VerdictWords verdict={verdict} />
+      {named.length > 0 ? (
+        <span className="faint">
+          <br />
+          {named
+            .slice(0, 4)
+            .map((id) => sheet.engine.places.get(id)?.title ?? id)
+            .join(', ')}
+          {named.length > 4 ? ' …' : ''}
+        </span>
+      ) : null}
+    </td>
+  );
+};
+
+export const ComponentVerdicts = () => {
+  const { sheet } = useJob();
+  return (
+    <div className="scroll">
+      <table>
+        <caption>Verdicts by component</caption>
+        <thead>
+          <tr>
+            <th scope="col">component</th>
+            {order.map((verdict) => (
+              <th key={verdict} scope="col" className="number">
+                {verdict}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {[...sheet.engine.components.values()].map((component) => {
+            const judged = judgedOf(sheet, component);
+            return (
+              <tr key={component.name}>
+                <th scope="row">{component.title}</th>
+                {order.map((verdict) => (
+                  <Counted key={verdict} judged={judged} verdict={verdict} sheet={sheet} />
+                ))}
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+};

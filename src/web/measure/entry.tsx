@@ -1,0 +1,123 @@
+/** @module Entry of one number at a time. Enter takes it: from keys, a number pad, a foot switch or a gauge that types. */
+import { type FormEvent, useEffect, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
+import { cellTitle } from '../../job/cell-title.ts';
+import type { OpenJob } from '../../job/job.ts';
+import { limitsOf } from '../../measure/limits.ts';
+import { type Cell, cellKey } from '../../measure/reading.ts';
+import { refusalText } from '../../quantity/refusal.ts';
+import { useAct } from '../journal/use-desk.tsx';
+import { Field } from '../shell/field.tsx';
+import { InstrumentChoice, useInstrumentsFor } from './instrument-choice.tsx';
+import { bringInstrument, readEntry, takeReading, unitMeant } from './measure-actions.ts';
+
+const span = (least: number | undefined, greatest: number | undefined): string =>
+  least === undefined
+    ? greatest === undefined
+      ? 'no limits given'
+      : `at most ${greatest.toFixed(3)} mm`
+    : greatest === undefined
+      ? `at least ${least.toFixed(3)} mm`
+      : `${least.toFixed(3)} to ${greatest.toFixed(3)} mm`;
+
+export const Entry = ({
+  job,
+  cell,
+  onTaken,
+}: {
+  readonly job: OpenJob;
+  readonly cell: Cell;
+  readonly onTaken: (cell: Cell) => void;
+}) => {
+  const { engine } = job.sheet;
+  const characteristic = engine.characteristics.get(cell.characteristic);
+  const unit = unitMeant(characteristic);
+  const act = useAct();
+  const [text, setText] = useState('');
+  const [temperature, setTemperature] = useState('');
+  const [wrong, setWrong] = useState<string>();
+  const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
+  const input = useRef<HTMLInputElement>(null);
+  const instruments = useInstrumentsFor(job, characteristic);
+  const kind = characteristic?.instrument ?? '';
+  const chosen = instruments.find(({ name }) => name === picked[kind]) ?? instruments[0];
+  const key = cellKey(cell);
+
+  // Whoever chose another cell means to read it now.
+  useEffect(() => {
+    if (key !== '') input.current?.focus({ preventScroll: true });
+  }, [key]);
+
+  const take = (event: FormEvent) => {
+    event.preventDefault();
+    const typed = readEntry(text, unit);
+    if (typed.kind === 'refused') return setWrong(refusalText(typed.refusal));
+    if (!chosen) return setWrong('no instrument is chosen: choose the one in your hand');
+    const degrees = temperature.trim();
+    const refused =
+      (job.sheet.instruments.has(chosen.name) ? undefined : act(bringInstrument, { instrument: chosen })) ??
+      act(takeReading, {
+        cell,
+        typed: typed.value,
+        instrument: chosen.name,
+        ...(degrees === '' ? {} : { temperature: { text: degrees, unit: '°C' } }),
+      });
+    if (refused) return setWrong(refusalText(refused));
+    setText('');
+    setWrong(undefined);
+    onTaken(cell);
+  };
+
+  const limits = limitsOf(job.sheet, cell.characteristic);
+  const before = job.sheet.readings.get(key)?.at(-1);
+  return (
+    <section className="entry column" aria-label="Read one size">
+      <form onSubmit={take} className="row">
+        <Field
+          className="grow big"
+          numeric
+          inputRef={input}
+          label={cellTitle(engine, cell)}
+          value={text}
+          onChange={(value) => {
+            setText(value);
+            setWrong(undefined);
+          }}
+          wrong={wrong}
+          hint={
+            <>
+              in {unit} unless you type another unit
+              {limits ? `; may go back ${span(limits.goesBack.least, limits.goesBack.greatest)}` : ''}
+              {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
+            </>
+          }
+        />
+        <Button type="submit" className="first">
+          {takeReading.label}
+        </Button>
+      </form>
+      <details>
+        <summary>
+          In the hand: {chosen?.name ?? 'no instrument chosen'}; part at {temperature.trim() || '20'} °C
+          (change)
+        </summary>
+        <div className="row" style={{ alignItems: 'start' }}>
+          <div className="grow">
+            <InstrumentChoice
+              instruments={instruments}
+              chosen={chosen}
+              onChange={(name) => setPicked({ ...picked, [kind]: name })}
+            />
+          </div>
+          <Field
+            label="Temperature of the part, °C"
+            value={temperature}
+            onChange={setTemperature}
+            hint="20 is taken where none is given"
+            numeric
+          />
+        </div>
+      </details>
+    </section>
+  );
+};

@@ -1,0 +1,84 @@
+/** @module Measuring: one number at a time in the order in which hands go, the verdict beside it at once. */
+import { useCallback, useEffect, useMemo, useState } from 'react';
+import { cellTitle } from '../../job/cell-title.ts';
+import type { JobEvent } from '../../job/event.ts';
+import { type Cell, cellKey } from '../../measure/reading.ts';
+import { entryOrder } from '../../measure/scheme.ts';
+import { useJob, useKeeper } from '../journal/use-desk.tsx';
+import { announce } from '../shell/announce.ts';
+import { useStanding } from '../shell/standing-on.ts';
+import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { Doubts } from './doubts.tsx';
+import { Entry } from './entry.tsx';
+import { PlaceTable } from './place-table.tsx';
+import { useDoubts } from './use-doubts.ts';
+import { VerdictShown, verdictLine, verdictShort } from './verdict-shown.tsx';
+
+/** The cell that was read last on any bench, so that a page loaded anew shows where hands stopped. */
+const lastRead = (events: readonly JobEvent[]): Cell | undefined => {
+  const fact = events.findLast((event) => event.fact.kind === 'reading taken')?.fact;
+  return fact?.kind === 'reading taken' ? fact.cell : undefined;
+};
+
+export const MeasureSheet = () => {
+  const job = useJob();
+  const keeper = useKeeper();
+  const { cell: stood, goTo, places } = useStanding();
+  const { sheet } = job;
+  const { engine } = sheet;
+  const [last, setLast] = useState(() => lastRead(keeper.desk().events));
+  const doubts = useDoubts(sheet);
+  const order = useMemo(() => entryOrder(engine), [engine]);
+  const unread = order.find((one) => !sheet.readings.has(cellKey(one)));
+  const cell = stood ?? unread ?? order[0];
+
+  useEffect(() => {
+    if (stood === undefined && cell) goTo(cell);
+  }, [stood, cell, goTo]);
+
+  const taken = useCallback(
+    (read: Cell) => {
+      const at = order.findIndex((one) => cellKey(one) === cellKey(read));
+      const next = order[at + 1] ?? unread;
+      setLast(read);
+      if (next) goTo(next);
+      const now = keeper.desk().job;
+      if (now.kind === 'open')
+        announce(
+          `${verdictLine(now, read)}.${next ? ` Next: ${cellTitle(engine, next)}.` : ' All is read.'}`,
+        );
+    },
+    [order, unread, goTo, keeper, engine],
+  );
+
+  if (!cell) return <p>This engine type has nothing to measure.</p>;
+  const shown = last ?? cell;
+  const openDoubts = doubts.filter(({ id }) => !job.doubtsAnswered.has(id)).length;
+  return (
+    <>
+      <ThreeAnswers
+        where={engine.places.get(cell.place)?.title ?? cell.place}
+        now={`read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`}
+        right={
+          <>
+            {last ? verdictShort(job, last) : 'nothing read yet on this sheet'}
+            {openDoubts > 0 ? `; ${openDoubts} in doubt` : ''}
+          </>
+        }
+      />
+      <Entry job={job} cell={cell} onTaken={taken} />
+      <VerdictShown job={job} cell={shown} />
+      <Doubts job={job} doubts={doubts} onCell={goTo} />
+      <section className="part" aria-label="Readings of this place">
+        <h2>{engine.places.get(cell.place)?.title}</h2>
+        <PlaceTable
+          engine={engine}
+          judged={places.judged.get(cell.place) ?? []}
+          readings={sheet.readings}
+          at={cellKey(cell)}
+          onCell={goTo}
+        />
+      </section>
+    </>
+  );
+};

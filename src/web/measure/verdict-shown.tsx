@@ -1,0 +1,66 @@
+/** @module The verdict of the reading just taken, on its tolerance zone. */
+import { useMemo } from 'react';
+import { toleranceZone } from '../../drawing/tolerance-zone.ts';
+import { cellTitle } from '../../job/cell-title.ts';
+import type { OpenJob } from '../../job/job.ts';
+import { judgeCell } from '../../measure/judge.ts';
+import { limitsOf } from '../../measure/limits.ts';
+import type { Cell } from '../../measure/reading.ts';
+import { Drawing } from '../drawing/drawing.tsx';
+import { VerdictWords } from '../shell/verdict-words.tsx';
+import { StrikeOut } from './strike-out.tsx';
+
+/** `54.962 mm ± 0.004: within`. */
+export const verdictShort = (job: OpenJob, cell: Cell): string => {
+  const judged = judgeCell(job.sheet, cell);
+  const size = judged.size === undefined ? 'no size' : `${judged.size.value.toFixed(3)} mm`;
+  const spread = judged.expanded === undefined ? '' : ` ± ${judged.expanded.toFixed(3)}`;
+  return `${size}${spread}: ${judged.verdict}`;
+};
+
+/** The same, with where it was read before it. */
+export const verdictLine = (job: OpenJob, cell: Cell): string =>
+  `${cellTitle(job.sheet.engine, cell)}, ${verdictShort(job, cell)}`;
+
+export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly cell: Cell }) => {
+  const { sheet } = job;
+  const judged = judgeCell(sheet, cell);
+  const limits = limitsOf(sheet, cell.characteristic);
+  const title = cellTitle(sheet.engine, cell);
+  const { size, expanded, verdict } = judged;
+  const value = size?.value;
+  const zone = useMemo(
+    () =>
+      limits &&
+      toleranceZone({
+        title,
+        limits,
+        verdict,
+        ...(value === undefined ? {} : { value }),
+        ...(expanded === undefined ? {} : { expanded }),
+      }),
+    [limits, title, verdict, value, expanded],
+  );
+  return (
+    <section className="part" aria-label="Verdict of the last reading" data-verdict={verdict}>
+      <p>
+        {title}:{' '}
+        <strong className="figure">{value === undefined ? 'no size' : `${value.toFixed(3)} mm`}</strong>{' '}
+        {judged.reading === undefined ? null : <VerdictWords verdict={verdict} />}
+        {limits || value === undefined ? null : ' (the manual gives no limits: written down, not judged)'}
+        {judged.conformance === undefined || !limits
+          ? null
+          : `, ${percent(judged.conformance)} sure that it may go back`}
+      </p>
+      {zone ? <Drawing drawing={zone} /> : null}
+      {judged.reading === undefined ? null : <StrikeOut key={judged.reading} reading={judged.reading} />}
+    </section>
+  );
+};
+
+/** No measurement is wholly sure: the last hundredths are not rounded up to certainty. */
+const percent = (probability: number): string => {
+  if (probability > 0.999) return 'more than 99.9 %';
+  if (probability < 0.001) return 'less than 0.1 %';
+  return `${(probability * 100).toFixed(1)} %`;
+};

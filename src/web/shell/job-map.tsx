@@ -1,0 +1,53 @@
+/** @module The engine beside the work: every place marked, each a way to go there. */
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
+import { useLocation } from 'wouter';
+import { engineMap } from '../../drawing/engine-map.ts';
+import type { PlaceId } from '../../engine/engine-type.ts';
+import { type Cell, cellKey } from '../../measure/reading.ts';
+import { entryOrder } from '../../measure/scheme.ts';
+import { Drawing } from '../drawing/drawing.tsx';
+import { placesJudge } from '../journal/judged-places.ts';
+import { useJob, useKeeper } from '../journal/use-desk.tsx';
+import { addressOf } from './phases.ts';
+import { StandingContext } from './standing-on.ts';
+
+export const JobMap = ({ shown, children }: { readonly shown: boolean; readonly children: ReactNode }) => {
+  const job = useJob();
+  const keeper = useKeeper();
+  const { sheet } = job;
+  const [judgePlaces] = useState(placesJudge);
+  const [cell, setCell] = useState<Cell>();
+  const [, go] = useLocation();
+  const places = judgePlaces(sheet);
+  const { engine } = sheet;
+  const at = cell?.place;
+  const drawing = useMemo(() => engineMap(engine, places.marks, at), [engine, places.marks, at]);
+  const jobId = job.head.event?.job ?? '';
+  const goToPlace = useCallback(
+    (place: PlaceId) => {
+      // Asked when it is wanted: were the sheet held here, every reading would draw the engine anew.
+      const now = keeper.desk().job;
+      const readings = now.kind === 'open' ? now.sheet.readings : undefined;
+      const here = entryOrder(engine).filter((one) => one.place === place);
+      const next = here.find((one) => !readings?.has(cellKey(one))) ?? here[0];
+      if (next) setCell(next);
+      go(addressOf(jobId, 'measure'));
+    },
+    [engine, keeper, jobId, go],
+  );
+  const standing = useMemo(() => ({ cell, goTo: setCell, goToPlace, places }), [cell, goToPlace, places]);
+  return (
+    <StandingContext value={standing}>
+      {shown ? (
+        <div className="with-map body" style={{ padding: 0 }}>
+          <section className="map-column" aria-label="The engine">
+            <Drawing drawing={drawing} onPlace={goToPlace} at={at} />
+          </section>
+          <div className="column">{children}</div>
+        </div>
+      ) : (
+        <div className="column">{children}</div>
+      )}
+    </StandingContext>
+  );
+};

@@ -1,0 +1,127 @@
+/** @module One job: its title block, its phases, the engine as the map, and the sheet of the phase. */
+import { type ComponentType, useEffect, useState } from 'react';
+import { Redirect } from 'wouter';
+import type { OpenJob } from '../../job/job.ts';
+import { phaseOf } from '../../job/phase.ts';
+import { refusalText } from '../../quantity/refusal.ts';
+import { BookedSheet } from '../book-in/booked-sheet.tsx';
+import { BuildSheet } from '../build/build-sheet.tsx';
+import { DecideSheet } from '../decide/decide-sheet.tsx';
+import { HandOverSheet } from '../hand-over/hand-over-sheet.tsx';
+import type { Desk, DeskKeeper } from '../journal/desk.ts';
+import { JobOnBench, keeperOf, useDesk } from '../journal/use-desk.tsx';
+import { MeasureSheet } from '../measure/measure-sheet.tsx';
+import { RunSheet } from '../run/run-sheet.tsx';
+import { StripSheet } from '../strip/strip-sheet.tsx';
+import { JobMap } from './job-map.tsx';
+import { addressOf, phaseAt, phaseNamed } from './phases.ts';
+import { Phases } from './phases-bar.tsx';
+import { Cell, Sheet } from './sheet.tsx';
+import { TurnedBackNotes, Waiting } from './waiting.tsx';
+
+interface Shown {
+  readonly sheet: ComponentType;
+  /** The record and the booking are papers of their own, without the map beside them. */
+  readonly map: boolean;
+}
+
+const shownAt: Readonly<Record<string, Shown>> = {
+  'book-in': { sheet: BookedSheet, map: true },
+  strip: { sheet: StripSheet, map: true },
+  measure: { sheet: MeasureSheet, map: true },
+  decide: { sheet: DecideSheet, map: false },
+  build: { sheet: BuildSheet, map: true },
+  run: { sheet: RunSheet, map: false },
+  'hand-over': { sheet: HandOverSheet, map: false },
+};
+
+const Block = ({
+  job,
+  desk,
+  slug,
+}: {
+  readonly job: OpenJob;
+  readonly desk: Desk;
+  readonly slug: string;
+}) => {
+  const at = Object.keys(shownAt).indexOf(slug) + 1;
+  return (
+    <>
+      <Cell name="engine">{job.sheet.engine.title}</Cell>
+      <Cell name="job">{job.booked.number}</Cell>
+      <Cell name="owner">{job.booked.owner}</Cell>
+      <Cell name="plate">{job.booked.plate === '' ? 'none' : job.booked.plate}</Cell>
+      <Cell name="sheet">
+        {at} of 7, {phaseAt(slug)?.name}
+      </Cell>
+      <Waiting desk={desk} />
+    </>
+  );
+};
+
+const NotOpen = ({ desk }: { readonly desk: Desk }) => {
+  const words =
+    desk.job.kind === 'unreadable'
+      ? refusalText(desk.job.why)
+      : desk.lost !== undefined
+        ? refusalText(desk.lost)
+        : desk.reach === 'looking'
+          ? 'Fetching the journal of this job …'
+          : desk.reach === 'away'
+            ? 'The workshop’s store does not answer, and this bench has not opened this job before. Look whether the server runs; this page tries again by itself.'
+            : 'There is no such job. Look for it on the sheet of all jobs.';
+  return (
+    <Sheet heading="Job">
+      <h1>Job</h1>
+      <p role="status">{words}</p>
+    </Sheet>
+  );
+};
+
+const OpenJobScreen = ({
+  job,
+  desk,
+  keeper,
+  slug,
+}: {
+  readonly job: OpenJob;
+  readonly desk: Desk;
+  readonly keeper: DeskKeeper;
+  readonly slug: string;
+}) => {
+  const shown = shownAt[slug];
+  if (!shown)
+    return <Redirect to={addressOf(job.head.event?.job ?? '', phaseNamed(phaseOf(job).name).slug)} replace />;
+  const { sheet: Shown, map } = shown;
+  const name = phaseAt(slug)?.name ?? '';
+  return (
+    <JobOnBench keeper={keeper} job={job}>
+      <Sheet
+        heading={`${name}, job ${job.booked.number}`}
+        block={<Block job={job} desk={desk} slug={slug} />}
+        phases={<Phases slug={slug} />}
+      >
+        <h1 className="heard-only">
+          {name}, job {job.booked.number}
+        </h1>
+        <TurnedBackNotes desk={desk} keeper={keeper} />
+        <JobMap shown={map}>
+          <Shown />
+        </JobMap>
+      </Sheet>
+    </JobOnBench>
+  );
+};
+
+const JobScreen = ({ jobId, phase }: { readonly jobId: string; readonly phase: string }) => {
+  const [keeper, setKeeper] = useState<DeskKeeper>(() => keeperOf(jobId));
+  useEffect(() => setKeeper(keeperOf(jobId)), [jobId]);
+  const desk = useDesk(keeper);
+  return desk.job.kind === 'open' ? (
+    <OpenJobScreen key={jobId} job={desk.job} desk={desk} keeper={keeper} slug={phase} />
+  ) : (
+    <NotOpen desk={desk} />
+  );
+};
+
+export default JobScreen;

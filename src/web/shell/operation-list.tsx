@@ -1,0 +1,108 @@
+/** @module Operations in the maker's order: cautions where the harm is, hold points with what they lack, a signature. */
+import { useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Operation } from '../../engine/engine-type.ts';
+import { type OperationStanding, operationsOf } from '../../job/holds.ts';
+import type { Refusal } from '../../quantity/refusal.ts';
+import { useAct, useJob } from '../journal/use-desk.tsx';
+import type { Action } from './action.ts';
+import { announce } from './announce.ts';
+import { Field } from './field.tsx';
+import { Refused } from './refused.tsx';
+
+const doOperation: Action<{ readonly operation: string; readonly note: string }> = {
+  name: 'do-operation',
+  label: 'Sign as done',
+  enabled: (job) => job.handedOver === undefined,
+  request: (asked) => ({ kind: 'do operation', ...asked }),
+};
+
+const Standing = ({ standing }: Pick<OperationStanding, 'standing'>) => {
+  switch (standing.kind) {
+    case 'done':
+      return (
+        <p className="faint">
+          ✓ done by {standing.signed.by}, {standing.signed.at.slice(0, 16).replace('T', ' ')}
+          {standing.signed.note === '' ? '' : `: ${standing.signed.note}`}
+        </p>
+      );
+    case 'held':
+      return (
+        <div>
+          <p>
+            <strong>✕ Held.</strong> It lacks:
+          </p>
+          <ul>
+            {standing.lacking.map((one) => (
+              <li key={one.says}>
+                {one.says}: {one.remedy}
+              </li>
+            ))}
+          </ul>
+        </div>
+      );
+    case 'open':
+      return <p className="faint">open: can be done now</p>;
+    default:
+      return standing satisfies never;
+  }
+};
+
+const OneOperation = ({ operation, standing }: OperationStanding) => {
+  const job = useJob();
+  const act = useAct();
+  const [note, setNote] = useState('');
+  const [refusal, setRefusal] = useState<Refusal>();
+  const sign = () => {
+    const refused = act(doOperation, { operation: operation.name, note });
+    setRefusal(refused);
+    if (!refused) announce(`${operation.title}: done.`);
+  };
+  return (
+    <li data-operation={operation.name} data-standing={standing.kind}>
+      <div className="what">
+        <h3>
+          {operation.title}
+          {operation.needs.length > 0 ? ' (hold point)' : ''}
+        </h3>
+        {operation.cautions.map((caution) => (
+          <p key={caution} className="caution">
+            <strong>Caution:</strong> {caution}
+          </p>
+        ))}
+        <Standing standing={standing} />
+        <Refused refusal={refusal} />
+      </div>
+      {standing.kind === 'open' ? (
+        <div className="row">
+          <Field label="Note" value={note} onChange={setNote} />
+          <Button
+            className="first"
+            aria-label={`${doOperation.label}: ${operation.title}`}
+            isDisabled={!doOperation.enabled(job)}
+            onPress={sign}
+          >
+            {doOperation.label}
+          </Button>
+        </div>
+      ) : null}
+    </li>
+  );
+};
+
+export const useOperations = (phases: readonly Operation['phase'][]): readonly OperationStanding[] => {
+  const job = useJob();
+  const all = useMemo(() => operationsOf(job), [job]);
+  return all.filter(({ operation }) => phases.includes(operation.phase));
+};
+
+export const OperationList = ({ operations }: { readonly operations: readonly OperationStanding[] }) =>
+  operations.length === 0 ? (
+    <p>The engine type lists no operations here.</p>
+  ) : (
+    <ol className="steps">
+      {operations.map(({ operation, standing }) => (
+        <OneOperation key={operation.name} operation={operation} standing={standing} />
+      ))}
+    </ol>
+  );

@@ -1,0 +1,20 @@
+/** @module Where on the engine this bench stands: the cell that is read next, and how to go to another. */
+import { createContext, useContext } from 'react';
+import type { PlaceId } from '../../engine/engine-type.ts';
+import type { Cell } from '../../measure/reading.ts';
+import type { JudgedPlaces } from '../journal/judged-places.ts';
+
+export interface StandingOn {
+  readonly cell: Cell | undefined;
+  readonly goTo: (cell: Cell | undefined) => void;
+  readonly goToPlace: (place: PlaceId) => void;
+  readonly places: JudgedPlaces;
+}
+
+export const StandingContext = createContext<StandingOn | undefined>(undefined);
+
+export const useStanding = (): StandingOn => {
+  const standing = useContext(StandingContext);
+  if (!standing) throw new Error('a screen of a job stands outside a job');
+  return standing;
+};

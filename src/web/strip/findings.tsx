@@ -1,0 +1,96 @@
+/** @module Findings: what is seen without a number, and whether the part may go back. */
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { FindingKind } from '../../job/event.ts';
+import type { Refusal } from '../../quantity/refusal.ts';
+import { useAct, useJob } from '../journal/use-desk.tsx';
+import { Choice, Field } from '../shell/field.tsx';
+import { Refused } from '../shell/refused.tsx';
+import { type Finding, findingKinds, noteFinding } from './strip-actions.ts';
+
+const blank: Finding = { place: '', component: '', finding: 'sound', mayGoBack: true, says: '' };
+
+export const Findings = () => {
+  const job = useJob();
+  const act = useAct();
+  const [form, setForm] = useState(blank);
+  const [refusal, setRefusal] = useState<Refusal>();
+  const { engine } = job.sheet;
+  const component = engine.components.get(form.component);
+  const places = [...engine.places.values()].filter(({ kind }) => kind === component?.at);
+  const choose = (name: string) => {
+    const at = engine.components.get(name)?.at;
+    const first = [...engine.places.values()].find(({ kind }) => kind === at);
+    setForm({ ...form, component: name, place: first?.id ?? '' });
+  };
+  const note = () => {
+    const refused = act(noteFinding, form);
+    setRefusal(refused);
+    if (!refused) setForm(blank);
+  };
+  return (
+    <section className="part" aria-label="Findings">
+      <h2>Findings</h2>
+      {job.findings.length === 0 ? (
+        <p>Nothing noted yet.</p>
+      ) : (
+        <ul>
+          {job.findings.map((one) => (
+            <li key={`${one.at} ${one.place} ${one.component}`}>
+              {engine.places.get(one.place)?.title}, {engine.components.get(one.component)?.title}:{' '}
+              {one.finding}, <strong>{one.mayGoBack ? 'may go back' : 'may not go back'}</strong>
+              {one.says === '' ? '' : `. ${one.says}`} ({one.by})
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="two-up">
+        <Choice
+          label="Part"
+          value={form.component}
+          onChange={choose}
+          of={[
+            { value: '', words: 'choose one …' },
+            ...[...engine.components.values()].map(({ name, title }) => ({ value: name, words: title })),
+          ]}
+        />
+        <Choice
+          label="Place"
+          value={form.place}
+          onChange={(place) => setForm({ ...form, place })}
+          of={
+            places.length === 0
+              ? [{ value: '', words: 'choose the part first' }]
+              : places.map(({ id, title }) => ({ value: id, words: title }))
+          }
+        />
+        <Choice
+          label="Finding"
+          value={form.finding}
+          onChange={(finding) => setForm({ ...form, finding: finding as FindingKind })}
+          of={findingKinds.map((kind) => ({ value: kind, words: kind }))}
+        />
+        <Choice
+          label="May it go back"
+          value={form.mayGoBack ? 'yes' : 'no'}
+          onChange={(yes) => setForm({ ...form, mayGoBack: yes === 'yes' })}
+          of={[
+            { value: 'yes', words: 'may go back' },
+            { value: 'no', words: 'may not go back' },
+          ]}
+        />
+      </div>
+      <Field
+        label="What you saw, where, how deep"
+        value={form.says}
+        onChange={(says) => setForm({ ...form, says })}
+      />
+      <Refused refusal={refusal} />
+      <div>
+        <Button onPress={note} isDisabled={!noteFinding.enabled(job)}>
+          {noteFinding.label}
+        </Button>
+      </div>
+    </section>
+  );
+};

@@ -1,0 +1,30 @@
+/** @module Stripping: what comes off in which order, with its cautions, and what is found on the way. */
+import { OperationList, useOperations } from '../shell/operation-list.tsx';
+import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { Findings } from './findings.tsx';
+import { SizesFound } from './sizes-found.tsx';
+
+export const StripSheet = () => {
+  const operations = useOperations(['strip']);
+  const done = operations.filter(({ standing }) => standing.kind === 'done').length;
+  const next = operations.find(({ standing }) => standing.kind === 'open');
+  return (
+    <>
+      <ThreeAnswers
+        where="taking it apart"
+        now={next ? next.operation.title : 'go on to Measure'}
+        right={`${done} of ${operations.length} operations signed`}
+      />
+      <p>
+        Write down shim packs, marks and turned shells before they are disturbed: as-found packs are entered
+        under Measure.
+      </p>
+      <section className="part" aria-label="Operations">
+        <h2>Strip order</h2>
+        <OperationList operations={operations} />
+      </section>
+      <Findings />
+      <SizesFound />
+    </>
+  );
+};
