@@ -13,7 +13,7 @@ const hoursIn = (typed: Typed | undefined): number | undefined => {
 };
 
 /** What was wanted when the engine was booked in. */
-export const demandsOf = ({ booked }: OpenJob): Demands => {
+export const demandsOf = ({ booked }: Pick<OpenJob, 'booked'>): Demands => {
   const wanted = hoursIn(booked.hoursWanted);
   return {
     ...(wanted === undefined ? {} : { hours: wanted }),
@@ -22,7 +22,10 @@ export const demandsOf = ({ booked }: OpenJob): Demands => {
 };
 
 /** @param demands  as booked, where nobody asks otherwise */
-export const planQuestionOf = (job: OpenJob, demands: Demands = demandsOf(job)): PlanQuestion => ({
+export const planQuestionOf = (
+  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings'>,
+  demands: Demands = demandsOf(job),
+): PlanQuestion => ({
   sheet: job.sheet,
   findings: job.findings.map(({ place, component, mayGoBack, says }) => ({
     place,
