@@ -18,21 +18,30 @@ class Overtaken extends Error {}
 /** SQLite takes 32,766 values in one statement, PostgreSQL 65,535; an event has seven. */
 const rowsAtOnce = 1000;
 
-const readEventText = (body: string): JobEvent => {
-  const event = readEvent(JSON.parse(body));
-  if (event.kind === 'refused') throw new Refused(event.refusal);
-  return event.value;
+const remedy = 'put the store aside and take the last good copy';
+
+const parsed = (body: string, where: string): unknown => {
+  try {
+    return JSON.parse(body);
+  } catch (error) {
+    throw new Refused({ what: 'an event in the store is damaged', where, remedy }, error);
+  }
 };
 
 const readFrom = async (db: Reader, job: string, after: number): Promise<readonly JobEvent[]> => {
   const rows = await db
     .selectFrom('journal')
-    .select('body')
+    .select(['version', 'body'])
     .where('job_id', '=', job)
     .where('version', '>', after)
     .orderBy('version')
     .execute();
-  return rows.map(({ body }) => readEventText(body));
+  return rows.map(({ version, body }) => {
+    const where = `event ${version} of ${job}`;
+    const event = readEvent(parsed(body, where));
+    if (event.kind === 'refused') throw new Refused({ ...event.refusal, where });
+    return event.value;
+  });
 };
 
 const headOf = async (
