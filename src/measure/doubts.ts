@@ -57,6 +57,7 @@ const weighed = (sheet: Sheet, taken: Taken, honest: Honest): Suspicion | undefi
   const asItStands = honest.density(taken.size);
   let worst: Suspicion | undefined;
   for (const slip of slips) {
+    if (slip.reach * honest.peak < raisedAt * asItStands) continue;
     for (const candidate of slip.candidates(taken.reading.typed, taken.instrument)) {
       const weight = (candidate.chance * candidate.stretch) / asItStands;
       if (weight * honest.peak < raisedAt) continue;

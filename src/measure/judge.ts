@@ -56,6 +56,16 @@ const weigh = (size: Uncertain, limits: Limits | undefined, asked: number): Weig
   };
 };
 
+interface CellKept {
+  readonly size: Uncertain;
+  readonly limits: Limits | undefined;
+  readonly asked: number;
+  readonly judged: JudgedCell;
+}
+
+/** By reading, as long as size, limits and what is asked are the same. */
+const cellsJudged = new WeakMap<Reading, CellKept>();
+
 /**
  * Verdict of one cell from the reading that counts in it, the last one; earlier ones stay in the journal.
  *
@@ -69,15 +79,16 @@ const weigh = (size: Uncertain, limits: Limits | undefined, asked: number): Weig
  */
 export const judgeCell = (sheet: Sheet, cell: Cell): JudgedCell => {
   const reading = countingReading(sheet, cell);
-  const size = reading && sizeOfReading(sheet, reading);
   if (!reading) return { cell, verdict: 'not yet known' };
+  const size = sizeOfReading(sheet, reading);
   if (!size) return { cell, reading: reading.id, verdict: 'not yet known' };
-  return {
-    cell,
-    reading: reading.id,
-    size,
-    ...weigh(size, limitsOf(sheet, cell.characteristic), sheet.conformance),
-  };
+  const limits = limitsOf(sheet, cell.characteristic);
+  const asked = sheet.conformance;
+  const kept = cellsJudged.get(reading);
+  if (kept?.size === size && kept.limits === limits && kept.asked === asked) return kept.judged;
+  const judged: JudgedCell = { cell, reading: reading.id, size, ...weigh(size, limits, asked) };
+  cellsJudged.set(reading, { size, limits, asked, judged });
+  return judged;
 };
 
 /** Room left to the nearer limit, mm; negative beyond it. Without limits, the more worn has less room. */

@@ -15,9 +15,9 @@ export const seeded = (seed: number): (() => number) => {
   };
 };
 
-/** Normal by the sum of twelve evens. */
+/** Normal, by G. E. P. Box and M. E. Muller (1958). */
 export const normalBy = (random: () => number): number =>
-  Array.from({ length: 12 }, random).reduce((sum, each) => sum + each, -6);
+  Math.sqrt(-2 * Math.log(1 - random())) * Math.cos(2 * Math.PI * random());
 
 export const patterns = ['even', 'barrel', 'one-sided', 'one seized place', 'hardly worn'] as const;
 export type Pattern = (typeof patterns)[number];

@@ -9,6 +9,7 @@ const shifts = [-3, -2, -1, 1, 2, 3];
 export const decimalShift: Slip = {
   name: 'decimal shift',
   says: 'the decimal mark in the wrong place',
+  reach: (chance / shifts.length) * 10 ** Math.max(...shifts),
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);
     if (!typed) return [];

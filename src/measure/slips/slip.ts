@@ -15,5 +15,7 @@ export interface Slip {
   readonly name: string;
   /** What happened, to follow `looks like`. */
   readonly says: string;
+  /** No candidate has a chance times stretch beyond this, so that most readings need no closer look. */
+  readonly reach: number;
   readonly candidates: (typed: Typed, instrument: Instrument) => readonly Candidate[];
 }

@@ -65,6 +65,16 @@ describe('transposed digits', () => {
 });
 
 describe('every slip', () => {
+  it.each(slips.map((slip) => [slip.name, slip] as const))(
+    'reaches no further than it says: %s',
+    (_name, slip) => {
+      const reached = ['mm', 'in'].flatMap((unit) =>
+        slip.candidates(typed('54.987', unit), micrometer).map(({ chance, stretch }) => chance * stretch),
+      );
+      expect(Math.max(...reached)).toBeLessThanOrEqual(slip.reach);
+    },
+  );
+
   it('has a name of its own, and chances that leave most readings honest', () => {
     expect(new Set(slips.map(({ name }) => name)).size).toBe(slips.length);
     const chances = slips.flatMap((slip) => slip.candidates(typed('54.987'), micrometer));

@@ -11,6 +11,7 @@ const chance = 0.01;
 export const thimbleTurn: Slip = {
   name: 'thimble turn',
   says: 'one turn of thimble or pointer misread',
+  reach: chance,
   candidates: (typed, { turn }) => {
     const decimal = parseDecimal(typed.text);
     const length = turn && lengthOf(turn);

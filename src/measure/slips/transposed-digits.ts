@@ -8,6 +8,7 @@ const chance = 0.003;
 export const transposedDigits: Slip = {
   name: 'digits transposed',
   says: 'two digits written in the wrong order',
+  reach: chance,
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);
     if (!typed) return [];
