@@ -9,6 +9,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          testTimeout: 30_000,
           include: ['{src,test,demo,bench,scripts}/**/*.test.{ts,tsx}'],
           exclude: ['test/{checks,store,browser}/**', '**/node_modules/**'],
         },
