@@ -1,6 +1,7 @@
 /** @module The normal distribution gives the printed figures and undoes itself. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { between } from '../../test/between.ts';
 import { normalCumulative, normalQuantile } from './normal.ts';
 
 describe('the normal distribution', () => {
@@ -17,7 +18,7 @@ describe('the normal distribution', () => {
 
   it('undoes itself far out on both sides', () => {
     fc.assert(
-      fc.property(fc.double({ min: -37, max: 7, noNaN: true }), (z) => {
+      fc.property(between(-37, 7), (z) => {
         const back = normalQuantile(normalCumulative(z));
         // above the middle a probability near 1 has no digits left for what is beyond it
         const digits = z > 2 ? 1e-16 / Math.max(1e-300, normalCumulative(-z)) : 0;
@@ -28,14 +29,10 @@ describe('the normal distribution', () => {
 
   it('is whole on both sides together, and grows', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: -9, max: 9, noNaN: true }),
-        fc.double({ min: 1e-6, max: 1, noNaN: true }),
-        (z, step) => {
-          expect(normalCumulative(z) + normalCumulative(-z)).toBeCloseTo(1, 15);
-          expect(normalCumulative(z + step)).toBeGreaterThanOrEqual(normalCumulative(z));
-        },
-      ),
+      fc.property(between(-9, 9), between(1e-6, 1), (z, step) => {
+        expect(normalCumulative(z) + normalCumulative(-z)).toBeCloseTo(1, 15);
+        expect(normalCumulative(z + step)).toBeGreaterThanOrEqual(normalCumulative(z));
+      }),
     );
   });
 

@@ -1,6 +1,7 @@
 /** @module Student's t gives the printed table and undoes itself. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { between } from '../../test/between.ts';
 import { coverageFactor } from './coverage.ts';
 import { normalCumulative } from './normal.ts';
 import { studentCumulative, studentQuantile } from './student.ts';
@@ -26,7 +27,7 @@ const tableG2: readonly (readonly [freedom: number, factors: string])[] = [
   [Infinity, '1.000 1.645 1.960 2.000 2.576 3.000'],
 ];
 
-const freedoms = fc.oneof(fc.integer({ min: 1, max: 60 }), fc.double({ min: 0.5, max: 1e6, noNaN: true }));
+const freedoms = fc.oneof(fc.integer({ min: 1, max: 60 }), between(0.5, 1e6));
 
 describe("Student's t", () => {
   it.each(tableG2)('prints the row of %d degrees of freedom', (freedom, printed) => {
@@ -39,7 +40,7 @@ describe("Student's t", () => {
 
   it('with one degree of freedom is the arc tangent', () => {
     fc.assert(
-      fc.property(fc.double({ min: -1e3, max: 1e3, noNaN: true }), (t) => {
+      fc.property(between(-1e3, 1e3), (t) => {
         expect(studentCumulative(t, 1)).toBeCloseTo(0.5 + Math.atan(t) / Math.PI, 14);
       }),
     );
@@ -58,7 +59,7 @@ describe("Student's t", () => {
 
   it('is whole on both sides together, grows with t, and narrows with freedom', () => {
     fc.assert(
-      fc.property(freedoms, fc.double({ min: 0, max: 50, noNaN: true }), (freedom, t) => {
+      fc.property(freedoms, between(0, 50), (freedom, t) => {
         const below = studentCumulative(-t, freedom);
         expect(below + studentCumulative(t, freedom)).toBeCloseTo(1, 14);
         expect(studentCumulative(-t - 0.01, freedom)).toBeLessThanOrEqual(below);

@@ -1,6 +1,7 @@
 /** @module Values with uncertainty follow the laws of linear forms: what is shared adds or cancels. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { between } from '../../test/between.ts';
 import {
   certain,
   combine,
@@ -17,7 +18,7 @@ import {
   uncertain,
 } from './uncertain.ts';
 
-const figures = fc.double({ min: -100, max: 100, noNaN: true });
+const figures = between(-100, 100);
 /** Sizes that may share any of five influences. */
 const sizes: fc.Arbitrary<Uncertain> = fc
   .tuple(

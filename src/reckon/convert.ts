@@ -18,7 +18,7 @@ const absoluteZero = -273.15;
  * @source  exact factors by definition: ISO 80000, NIST SP 811 Appendix B (from memory)
  * @example inUnit(certain(20), findUnit('°F').value) // { value: 68, unit: '°F' }
  */
-export const inUnit = (x: Uncertain, unit: Unit): Result => {
+const inUnit = (x: Uncertain, unit: Unit): Result => {
   const value = tidy(fromCore(x.value, unit));
   const u = standardUncertainty(x);
   return { value, unit: unit.symbol, ...(u > 0 && { u: tidy(stepFromCore(u, unit)) }) };

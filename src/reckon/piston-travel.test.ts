@@ -1,36 +1,18 @@
 /** @module Piston travel agrees with printed figures, and with a crank solved point by point. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { between } from '../../test/between.ts';
+import { crankOf, cranks } from '../../test/cranks.ts';
+import { known } from '../../test/known.ts';
 import { degrees, mm, type Radians, radians } from '../quantity/brand.ts';
-import type { Answer } from '../quantity/refusal.ts';
 import { type Crank, topAngle, turning, wholeTravel } from './crank.ts';
 import { reckonByName } from './list.ts';
 import { pistonTravel, travelPerDegree } from './piston-travel.ts';
 
-const crankOf = (stroke: number, rod: number, pinOffset = 0): Crank => ({
-  stroke: mm(stroke),
-  rod: mm(rod),
-  pinOffset: mm(pinOffset),
-});
-const known = <T>(given: Answer<T>): T => {
-  if (given.kind === 'refused') throw new Error(given.refusal.what);
-  return given.value;
-};
 const travel = (crank: Crank, angle: Radians): number => known(pistonTravel(crank, angle));
 const rate = (crank: Crank, angle: Radians): number => known(travelPerDegree(crank, angle));
 
-/** Cranks that can turn, with pins on the line and off it. */
-const cranks = fc
-  .record({
-    stroke: fc.double({ min: 20, max: 400, noNaN: true }),
-    longer: fc.double({ min: 1.05, max: 6, noNaN: true }),
-    off: fc.double({ min: -0.9, max: 0.9, noNaN: true }),
-  })
-  .map(({ stroke, longer, off }) => {
-    const rod = (stroke / 2) * longer;
-    return crankOf(stroke, rod, off * (rod - stroke / 2));
-  });
-const angles = fc.double({ min: -2 * Math.PI, max: 2 * Math.PI, noNaN: true }).map(radians);
+const angles = between(-2 * Math.PI, 2 * Math.PI).map(radians);
 
 /** Height of the piston pin from coordinates alone: where the rod is as long as it is, by halving. */
 const heightByHalving = ({ stroke, rod, pinOffset }: Crank, at: number): number => {

@@ -1,6 +1,7 @@
 /** @module A verdict asked for by name follows the rule, and says what would settle it. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { between } from '../../test/between.ts';
 import { verdictOf } from '../measure/guard-band.ts';
 import { reckonByName } from './list.ts';
 import { settledBy } from './verdict.ts';
@@ -57,7 +58,7 @@ describe('a verdict', () => {
   });
 
   it('turns where it says that it is settled', () => {
-    const between = fc.double({ min: -3, max: 3, noNaN: true });
+    const sizes = between(-3, 3);
     const limits = fc.constantFrom<readonly [number | undefined, number | undefined]>(
       [-1, 1],
       [-1, undefined],
@@ -65,22 +66,17 @@ describe('a verdict', () => {
       [-0.1, 0.1],
     );
     fc.assert(
-      fc.property(
-        between,
-        limits,
-        fc.double({ min: 0.6, max: 0.999, noNaN: true }),
-        (value, [least, greatest], asked) => {
-          const bounds = {
-            ...(least !== undefined && { least }),
-            ...(greatest !== undefined && { greatest }),
-          };
-          const settled = settledBy(value, bounds, asked) / 1.959963984540054;
-          fc.pre(settled > 1e-9);
-          const at = (factor: number) => verdictOf(value, settled * factor, Infinity, bounds, asked);
-          expect(at(1 - 1e-6)).not.toBe('unsure');
-          expect(at(1 + 1e-6)).toBe('unsure');
-        },
-      ),
+      fc.property(sizes, limits, between(0.6, 0.999), (value, [least, greatest], asked) => {
+        const bounds = {
+          ...(least !== undefined && { least }),
+          ...(greatest !== undefined && { greatest }),
+        };
+        const settled = settledBy(value, bounds, asked) / 1.959963984540054;
+        fc.pre(settled > 1e-9);
+        const at = (factor: number) => verdictOf(value, settled * factor, Infinity, bounds, asked);
+        expect(at(1 - 1e-6)).not.toBe('unsure');
+        expect(at(1 + 1e-6)).toBe('unsure');
+      }),
     );
   });
 
