@@ -1,8 +1,13 @@
 /** @module The `endfloat` command's entry: hands the machine to the command line and sets the exit code. */
+import { enableCompileCache } from 'node:module';
 import { userInfo } from 'node:os';
 import { v7 } from 'uuid';
-import { runTerminal } from './run.ts';
 import type { World } from './world.ts';
+
+// A command starts in half the time when its sources need not be read into code again; where the cache cannot be
+// kept, nothing else changes.
+enableCompileCache();
+const { runTerminal } = await import('./run.ts');
 
 const standardInput = async (): Promise<Uint8Array> => {
   const pieces: Uint8Array[] = [];
