@@ -92,7 +92,7 @@ export const readCsv = (text: string): Answer<CsvTable> => {
       continue;
     }
     if (fields.some((field) => field !== '')) rows.push({ line: begun, fields });
-    if (rows.length > mostRows) {
+    if (rows.length > mostRows || line > 4 * mostRows) {
       return refuse(`more than ${mostRows} rows`, `line ${line}`, 'give the readings of one engine');
     }
     fields = [];

@@ -143,7 +143,7 @@ describe('doubts about shim packs', () => {
 
 describe('on worn engines of the workshop', () => {
   const random = seeded(20);
-  const engines = 200;
+  const engines = 100;
 
   const read = (sizes: readonly TrueSize[], off: (index: number) => number) =>
     sizes.map(({ cell, size }, index) => ({
@@ -182,12 +182,12 @@ describe('on worn engines of the workshop', () => {
     const { found, falsely } = rates('main-journal-diameter');
     expect(found).toBeGreaterThanOrEqual(0.99);
     expect(falsely).toBeLessThanOrEqual(0.005);
-  });
+  }, 60_000);
 
   // One reading a place, and wear that is itself a fifth of a turn: where one of three is seized, no hand could tell.
   it('finds 9 in 10 on pistons, and doubts fewer than 1 in 200', () => {
     const { found, falsely } = rates('piston-diameter');
     expect(found).toBeGreaterThanOrEqual(0.9);
     expect(falsely).toBeLessThanOrEqual(0.005);
-  });
+  }, 60_000);
 });

@@ -17,7 +17,7 @@ const placeKind = (name: string, count: number): PlaceKind => ({
   drawn: 'other',
 });
 
-export const limits = (
+const limits = (
   least: number | undefined,
   greatest: number | undefined,
   wear: { readonly least?: number; readonly greatest?: number } = {},
