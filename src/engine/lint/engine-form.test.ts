@@ -33,4 +33,17 @@ describeRule('describes one engine that can turn', [
     on: 'title: main bearing, count: 2',
     weight: 'warning',
   },
+
+  {
+    breaks: 'a stroke of nothing',
+    changes: [['stroke: 98 mm', 'stroke: 0 mm']],
+    says: /the stroke is not above zero/,
+    on: 'stroke: 0 mm',
+  },
+  {
+    breaks: 'as many bearings in a vee as in a row',
+    changes: [['layout: in line', 'layout: vee']],
+    says: /4 bearings \(main bearing\) for 2 crank throws/,
+    on: 'title: main bearing, count: 4',
+  },
 ]);

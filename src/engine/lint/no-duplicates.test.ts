@@ -34,4 +34,18 @@ describeRule('says nothing twice', [
     says: /the size standard is there already/,
     on: '- name: standard',
   },
+
+  {
+    breaks: 'two characteristics under one title',
+    changes: [['title: bore taper', 'title: bore ovality']],
+    says: /two characteristics are called bore ovality/,
+    on: 'title: bore ovality\n    at: bore\n    derived: { range-over-planes',
+  },
+  {
+    breaks: 'one coupling twice',
+    changes: [['components: [bores, rings]', 'components: [bores, pistons]']],
+    says: /the same coupling stands twice: bores and pistons/,
+    on: 'components: [bores, pistons] }\n  - { kind: renew with',
+    weight: 'warning',
+  },
 ]);

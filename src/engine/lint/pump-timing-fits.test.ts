@@ -21,4 +21,13 @@ describeRule('measures timing at the pumps', [
     on: 'datum: 83.50 mm',
     weight: 'warning',
   },
+
+  {
+    breaks: 'a depth with several readings a pump',
+    changes: [
+      ['at: pump\n    wears: larger', 'at: pump\n    scheme: { planes: [left, right] }\n    wears: larger'],
+    ],
+    says: /depth from the pump pad .* is not one reading a pump/,
+    on: 'depth: pump-depth',
+  },
 ]);

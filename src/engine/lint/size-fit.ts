@@ -1,7 +1,8 @@
 /** @module Rule: sizes fit their shells: for each step of a part there is its mate in that size, and both give the clearance asked for. */
-import type { Bounds, Characteristic, Component, EngineType, Expression } from '../engine-type.ts';
+import type { Bounds, Characteristic, Component, EngineType } from '../engine-type.ts';
 import { operandsOf } from '../expression.ts';
 import { type Finding, wrong } from '../finding.ts';
+import { type Interval, intervalOf, type SizeOf } from '../interval.ts';
 import { millimetres } from './every-limits.ts';
 
 interface Pair {
@@ -37,46 +38,6 @@ const mates = (
     const what = `${one.title} can go to ${step}, and nobody offers ${other.title} in ${step}`;
     return [wrong(path, what, `add an offer of ${other.name} in ${step}, or take the step from ${one.name}`)];
   });
-
-type Interval = readonly [least: number, greatest: number];
-type SizeOf = (characteristic: string) => Bounds | undefined;
-
-const intervalOf = (expression: Expression, sizeOf: SizeOf): Interval | undefined => {
-  switch (expression.kind) {
-    case 'reading':
-    case 'least':
-    case 'greatest':
-    case 'mean': {
-      const { least, greatest } = sizeOf(expression.of) ?? {};
-      return least === undefined || greatest === undefined ? undefined : [least, greatest];
-    }
-    case 'range over axes':
-    case 'range over planes':
-      return undefined;
-    case 'difference': {
-      const from = intervalOf(expression.from, sizeOf);
-      const less = intervalOf(expression.less, sizeOf);
-      return from === undefined || less === undefined ? undefined : [from[0] - less[1], from[1] - less[0]];
-    }
-    case 'sum':
-      return expression.of.reduce<Interval | undefined>(
-        (total, part) => {
-          const interval = intervalOf(part, sizeOf);
-          if (total === undefined || interval === undefined) return undefined;
-          return [total[0] + interval[0], total[1] + interval[1]];
-        },
-        [0, 0],
-      );
-    case 'factor': {
-      const interval = intervalOf(expression.of, sizeOf);
-      if (interval === undefined) return undefined;
-      const ends = interval.map((end) => end * expression.factor);
-      return [Math.min(...ends), Math.max(...ends)];
-    }
-    default:
-      return expression satisfies never;
-  }
-};
 
 /** Manuals round; a tenth of the clearance's own width, and never less than this, mm, is let pass. */
 const rounding = 0.005;

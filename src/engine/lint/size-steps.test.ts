@@ -41,4 +41,22 @@ describeRule('takes metal off step by step', [
     on: 'least: 47.734 mm',
     weight: 'warning',
   },
+
+  {
+    breaks: 'a size that is computed and cannot be machined',
+    changes: [['of: ring-gap', 'of: piston-clearance']],
+    says: /piston clearance is computed, and cannot be machined/,
+    on: 'of: piston-clearance',
+  },
+  {
+    breaks: 'a size without limits as made',
+    changes: [
+      [
+        '    limits: { new: { least: 0.30 mm, greatest: 0.45 mm }, wear: { greatest: 1.00 mm } }\n    source',
+        '    source',
+      ],
+    ],
+    says: /ring gap in its own bore has no limits/,
+    on: 'of: ring-gap',
+  },
 ]);

@@ -67,4 +67,11 @@ describeRule('leaves a way open for each component', [
     says: /the life of cylinder head is not above zero/,
     on: 'life: 0 h',
   },
+
+  {
+    breaks: 'a clean-up below zero',
+    changes: [['clean-up: 0.05 mm', 'clean-up: -0.05 mm']],
+    says: /the clean-up of main journals of the crankshaft is below zero/,
+    on: 'clean-up: -0.05 mm',
+  },
 ]);
