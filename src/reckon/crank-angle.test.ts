@@ -104,6 +104,12 @@ describe('crank angle asked for by name', () => {
     expect(notes).toHaveLength(2);
   });
 
+  it('is refused at the very bottom of a stroke that is not known exactly', () => {
+    const texts = { rod: '168mm', travel: '98mm' };
+    expect(reckonByName('crank-angle', { ...texts, stroke: '98mm' }).kind).toBe('answer');
+    expect(reckonByName('crank-angle', { ...texts, stroke: '98 ± 0.05 mm' }).kind).toBe('refused');
+  });
+
   it('refuses to tell an angle from a travel that drowns in its uncertainty', () => {
     const refused = ask('0.02 ± 0.03 mm');
     expect(refused.kind === 'refused' && refused.refusal.remedy).toContain('measure further down');

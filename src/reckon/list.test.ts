@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reckonByName, reckonings } from './list.ts';
+import { quantityOf } from './reckoning.ts';
 
 const refusalOf = (name: string, texts: Readonly<Record<string, string>>) => {
   const asked = reckonByName(name, texts);
@@ -48,6 +49,10 @@ describe('a sum asked for by name', () => {
   it('that does not exist is refused with those that do', () => {
     expect(refusalOf('piston', {})?.remedy).toContain('choose one of piston-travel, crank-angle');
     expect(refusalOf('constructor', {})?.what).toBe('there is no sum constructor');
+  });
+
+  it('that asks for an input which it does not name is a mistake in the program', () => {
+    expect(() => quantityOf({ quantities: {}, texts: {} }, 'rod')).toThrow('rod');
   });
 
   it('names keys that it does not take, and those that it does', () => {
