@@ -16,7 +16,7 @@ export interface PriceBound {
 
 /** Costs are whole numbers; anything nearer to one than this is rounding. */
 const rounding = 1e-6;
-const firstRounds = 120;
+const firstRounds = 300;
 const laterRounds = 12;
 
 /**
@@ -35,16 +35,11 @@ export const priceBound = (sharing: Sharing, effort: Effort) => {
     target: number,
     from: readonly number[],
   ): PriceBound => {
-    const rounds = first ? firstRounds : laterRounds;
-    first = false;
-    let prices = [...from];
-    let bestPrices = prices;
+    let bestPrices = from;
     let least = Number.NEGATIVE_INFINITY;
     let cheapest: number[] = [];
     let picks: number[] | undefined;
     let cost = Number.POSITIVE_INFINITY;
-    let pace = 1;
-    let since = 0;
     const priced = (pump: number, at: number, by: readonly number[]): number => {
       const choice = sharing.pumps[pump]?.[at];
       if (!choice) return Number.POSITIVE_INFINITY;
@@ -54,59 +49,70 @@ export const priceBound = (sharing: Sharing, effort: Effort) => {
       }
       return sum;
     };
-    for (let round = 0; round < rounds; round += 1) {
-      const lacking = left.map((amount) => -amount);
-      let total = 0;
-      let paid = 0;
-      const taken: number[] = [];
-      const minima: number[] = [];
-      for (const { pump, choices } of open) {
-        effort.spent += choices.length;
-        let low = Number.POSITIVE_INFINITY;
-        let pick = -1;
-        for (const at of choices) {
-          const value = priced(pump, at, prices);
-          if (value < low) {
-            low = value;
-            pick = at;
+    const climb = (start: readonly number[], rounds: number): void => {
+      let prices = start;
+      let pace = 1;
+      let since = 0;
+      for (let round = 0; round < rounds; round += 1) {
+        const lacking = left.map((amount) => -amount);
+        let total = 0;
+        let paid = 0;
+        const taken: number[] = [];
+        const minima: number[] = [];
+        for (const { pump, choices } of open) {
+          effort.spent += choices.length;
+          let low = Number.POSITIVE_INFINITY;
+          let pick = -1;
+          for (const at of choices) {
+            const value = priced(pump, at, prices);
+            if (value < low) {
+              low = value;
+              pick = at;
+            }
+          }
+          total += low;
+          minima.push(low);
+          taken.push(pick);
+          const choice = sharing.pumps[pump]?.[pick];
+          paid += choice?.cost ?? 0;
+          choice?.stocks.forEach((stock, place) => {
+            lacking[stock] = (lacking[stock] ?? 0) + (choice.amounts[place] ?? 0);
+          });
+        }
+        left.forEach((amount, stock) => {
+          total -= (prices[stock] ?? 0) * amount;
+        });
+        if (total > least + rounding * rounding) {
+          least = total;
+          bestPrices = prices;
+          cheapest = minima;
+          since = 0;
+        } else {
+          since += 1;
+          if (since === 6) {
+            pace /= 2;
+            since = 0;
           }
         }
-        total += low;
-        minima.push(low);
-        taken.push(pick);
-        const choice = sharing.pumps[pump]?.[pick];
-        paid += choice?.cost ?? 0;
-        choice?.stocks.forEach((stock, place) => {
-          lacking[stock] = (lacking[stock] ?? 0) + (choice.amounts[place] ?? 0);
-        });
-      }
-      left.forEach((amount, stock) => {
-        total -= (prices[stock] ?? 0) * amount;
-      });
-      if (total > least + rounding) {
-        least = total;
-        bestPrices = prices;
-        cheapest = minima;
-        since = 0;
-      } else {
-        since += 1;
-        if (since === 6) {
-          pace /= 2;
-          since = 0;
+        if (paid < cost && lacking.every((amount) => amount <= 0)) {
+          cost = paid;
+          picks = taken;
         }
+        const goal = Math.min(target, cost);
+        if (Math.ceil(least - rounding) >= goal) return;
+        const slope = lacking.map((amount, stock) => (amount < 0 && (prices[stock] ?? 0) <= 0 ? 0 : amount));
+        const steep = slope.reduce((sum, amount) => sum + amount * amount, 0);
+        if (steep === 0) return;
+        const step = (pace * (goal - total)) / steep;
+        prices = prices.map((price, stock) => Math.max(0, price + step * (slope[stock] ?? 0)));
       }
-      if (paid < cost && lacking.every((amount) => amount <= 0)) {
-        cost = paid;
-        picks = taken;
-      }
-      const goal = Math.min(target, cost);
-      if (Math.ceil(least - rounding) >= goal) break;
-      const slope = lacking.map((amount, stock) => (amount < 0 && (prices[stock] ?? 0) <= 0 ? 0 : amount));
-      const steep = slope.reduce((sum, amount) => sum + amount * amount, 0);
-      if (steep === 0) break;
-      const step = (pace * (goal - total)) / steep;
-      prices = prices.map((price, stock) => Math.max(0, price + step * (slope[stock] ?? 0)));
-    }
+    };
+    if (first) {
+      // Where the box has too little metal in all, prices by thickness show it at once.
+      climb(sharing.worth, firstRounds);
+      climb(from, firstRounds);
+    } else climb(bestPrices, laterRounds);
+    first = false;
     const goal = Math.min(target, cost);
     const kept = open.map(({ pump, choices }, index) => {
       const slack = least - (cheapest[index] ?? 0);

@@ -3,6 +3,8 @@ import { type Box, type Candidate, nearestError, packsWithin } from './shim-pack
 import { shareOut } from './shim-pack-search.ts';
 import { type Effort, sharingOf } from './shim-pack-sharing.ts';
 
+export type Rank = 'greatest error' | 'spread' | 'number of shims' | 'sum of errors';
+
 export interface BestPacks {
   /** One for each need, in the order of the needs. */
   readonly packs: readonly Candidate[];
@@ -10,8 +12,8 @@ export interface BestPacks {
   readonly errorBound: number;
   /** The greatest error if every pump had the whole box to itself. */
   readonly errorAlone: number;
-  /** Whether every rank is certain. */
-  readonly proved: boolean;
+  /** Ranks of which it is not certain that they are the best. */
+  readonly unproved: readonly Rank[];
 }
 
 type Packs = readonly Candidate[];
@@ -95,7 +97,7 @@ const firstServed = (levels: readonly number[], known: Packs, serve: (level: num
  * The best packs by one rank after another: greatest error, spread, shims in all, sum of errors.
  * @internal
  */
-export const bestPacks = (box: Box, needs: readonly number[], limit: number): BestPacks => {
+const ranked = (box: Box, needs: readonly number[], limit: number): BestPacks => {
   const share = sharer(box, needs, limit);
   const any = (window: Window): Outcome => share(window, 1, () => 0);
   const reaching = (reach: number): Window => {
@@ -107,7 +109,9 @@ export const bestPacks = (box: Box, needs: readonly number[], limit: number): Be
   const errorAlone = needs.reduce((most, needed) => Math.max(most, nearestError(box, needed)), 0);
   let window = reaching(errorAlone);
   let outcome = any(window);
+  let tooShort = errorAlone - 1;
   for (let step = 1; outcome.packs === undefined; step *= 2) {
+    if (outcome.proved) tooShort = errorAlone + (step >> 1);
     const wider = reaching(errorAlone + step);
     if (wider.lists.some((list, pump) => list.length !== window.lists[pump]?.length)) outcome = any(wider);
     window = wider;
@@ -116,7 +120,7 @@ export const bestPacks = (box: Box, needs: readonly number[], limit: number): Be
   const reaches = inOrder(
     window.lists
       .flatMap((list) => list.map(distanceOf))
-      .filter((reach) => reach >= errorAlone && reach <= greatest(served, distanceOf)),
+      .filter((reach) => reach > tooShort && reach <= greatest(served, distanceOf)),
   );
   const first = firstServed(reaches, served, (reach) => any(within(window, -reach, reach)));
   const reach = first.level;
@@ -145,16 +149,43 @@ export const bestPacks = (box: Box, needs: readonly number[], limit: number): Be
 
   // Third and fourth rank, in both windows where they are equally narrow.
   let packs = windows[0]?.side.packs ?? first.packs;
-  let proved = first.proved && thin.proved && thick.proved;
+  const unproved = new Set<Rank>();
+  if (!first.proved) unproved.add('greatest error');
+  if (!thin.proved || !thick.proved) unproved.add('spread');
   for (const { window: narrow } of windows) {
     const fewer = share(narrow, total(packs, sizeOf), sizeOf);
     packs = fewer.packs ?? packs;
-    proved &&= fewer.proved;
+    if (!fewer.proved) unproved.add('number of shims');
   }
   for (const { window: narrow } of windows) {
     const nearer = share(narrow, total(packs, distanceOf), distanceOf, total(packs, sizeOf));
     packs = nearer.packs ?? packs;
-    proved &&= nearer.proved;
+    if (!nearer.proved) unproved.add('sum of errors');
   }
-  return { packs, errorBound: first.bound, errorAlone, proved };
+  return { packs, errorBound: first.bound, errorAlone, unproved: [...unproved] };
+};
+
+const commonMeasure = (one: number, other: number): number =>
+  other === 0 ? one : commonMeasure(other, one % other);
+
+/**
+ * The best packs for needs and a box given in whole steps.
+ *
+ * Reckons in the coarsest step in which every need and thickness is whole, so that a box in twentieths of a
+ * millimetre is not searched micrometre by micrometre.
+ */
+export const bestPacks = (box: Box, needs: readonly number[], limit: number): BestPacks => {
+  const step = [...needs, ...box.thicknesses].reduce(commonMeasure, 0) || 1;
+  const thicknesses = box.thicknesses.map((thickness) => thickness / step);
+  const best = ranked(
+    { ...box, thicknesses },
+    needs.map((needed) => needed / step),
+    limit,
+  );
+  return {
+    ...best,
+    packs: best.packs.map(({ shims, error }) => ({ shims, error: error * step })),
+    errorBound: best.errorBound * step,
+    errorAlone: best.errorAlone * step,
+  };
 };

@@ -1,5 +1,6 @@
 /** @module Sharing out: one choice for each pump so that no thickness is used more often than the box holds it. */
 import { priceBound } from './shim-pack-bound.ts';
+import { repaired } from './shim-pack-repair.ts';
 import type { Choice, Effort, Open, Sharing } from './shim-pack-sharing.ts';
 
 export interface Shared {
@@ -10,19 +11,21 @@ export interface Shared {
   readonly proved: boolean;
 }
 
+/** Changes that the repair may make: for any sharing out at all, and for each try at a cheaper one. */
+const changesForAny = 8_000;
+const changesForCheaper = 1_500;
+
 const fits = (choice: Choice, left: readonly number[]): boolean =>
   choice.stocks.every((stock, at) => (choice.amounts[at] ?? 0) <= (left[stock] ?? 0));
 
 /**
- * The cheapest sharing out that costs less than `below`.
- *
  * Branch and bound: the pump with the fewest open choices is served first; a branch is left when the prices
  * put on scarce stocks (shim-pack-bound.ts) show that it cannot beat the best known, or when the same pumps
  * were already left with the same stock in vain. Pumps with the same need are interchangeable and are tried
  * in one order only. The answer depends on the order of pumps and choices, never on time.
  * @internal
  */
-export const shareOut = (sharing: Sharing, below: number, effort: Effort): Shared => {
+const searched = (sharing: Sharing, below: number, effort: Effort): Shared => {
   const { pumps, likeness } = sharing;
   const price = priceBound(sharing, effort);
   const picks: number[] = pumps.map(() => -1);
@@ -129,4 +132,59 @@ export const shareOut = (sharing: Sharing, below: number, effort: Effort): Share
     sharing.stock.map(() => 0),
   );
   return { ...(bestPicks ? { picks: bestPicks } : {}), cost: best, proved: !cut };
+};
+
+const allOpen = ({ pumps }: Sharing): readonly Open[] =>
+  pumps.map((choices, pump) => ({ pump, choices: choices.map((_, at) => at) }));
+
+/** The same question with what it may cost in all as one more stock. */
+const costingAtMost = ({ stock, worth, pumps, likeness }: Sharing, most: number): Sharing => ({
+  stock: [...stock, most],
+  worth: [...worth, 0],
+  pumps: pumps.map((choices) =>
+    choices.map(({ stocks, amounts, cost }) => ({
+      stocks: cost > 0 ? [...stocks, stock.length] : stocks,
+      amounts: cost > 0 ? [...amounts, cost] : amounts,
+      cost: 0,
+    })),
+  ),
+  likeness,
+});
+
+/**
+ * The cheapest sharing out that costs less than `below`.
+ *
+ * A bound by prices and a quick look by repair mostly meet; what lies between them is searched.
+ */
+export const shareOut = (sharing: Sharing, below: number, effort: Effort): Shared => {
+  const open = allOpen(sharing);
+  const bound = priceBound(sharing, effort)(
+    open,
+    sharing.stock,
+    below,
+    sharing.stock.map(() => 0),
+  );
+  const costOf = (picks: readonly number[]): number =>
+    picks.reduce((sum, at, pump) => sum + (sharing.pumps[pump]?.[at]?.cost ?? 0), 0);
+  let picks = bound.cost < below ? bound.picks : undefined;
+  let cost = picks ? bound.cost : below;
+  let low = Math.max(0, bound.least);
+  // Halving between the bound and the best known: a ceiling on cost that the repair cannot meet proves nothing.
+  while (low < cost) {
+    const ceiling = (low + cost - 1) >> 1;
+    const start = picks ?? sharing.pumps.map(() => 0);
+    const found = repaired(
+      costingAtMost(sharing, ceiling),
+      start,
+      below === 1 ? changesForAny : changesForCheaper,
+      effort,
+    );
+    if (found) {
+      picks = found;
+      cost = costOf(found);
+    } else low = ceiling + 1;
+  }
+  if (bound.least >= cost) return { ...(picks ? { picks } : {}), cost, proved: true };
+  const better = searched(sharing, cost, effort);
+  return { ...(picks ? { picks } : {}), ...better };
 };

@@ -12,6 +12,8 @@ export interface Choice {
 
 export interface Sharing {
   readonly stock: readonly number[];
+  /** What one of each stock is worth to begin with, at most 1: its thickness as a part of the thickest. */
+  readonly worth: readonly number[];
   /** For each pump what it may take. Pumps of equal `likeness` have the same choices in the same order. */
   readonly pumps: readonly (readonly Choice[])[];
   readonly likeness: readonly number[];
@@ -125,6 +127,10 @@ export const sharingOf = (
   };
   return {
     stock: [...scarce.map((shim) => box.counts[shim] ?? 0), ...(sizeCounts ? [mostInAll] : [])],
+    worth: [
+      ...scarce.map((shim) => (box.thicknesses[shim] ?? 0) / (box.thicknesses[0] ?? 1)),
+      ...(sizeCounts ? [0] : []),
+    ],
     pumps: pumps.map((entries) => entries.map(choiceOf)),
     likeness: needs.map((needed) => needs.indexOf(needed)),
     candidates: pumps.map((entries) => entries.map(({ candidate }) => candidate)),

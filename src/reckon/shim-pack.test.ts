@@ -1,7 +1,7 @@
 /** @module Shim packs against an exhaustive search, and the laws that they keep. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { degrees, mm, toDegrees } from '../quantity/brand.ts';
+import { degrees, mm } from '../quantity/brand.ts';
 import { type BoxShim, chooseShims, type PackNeed, type PackSet, type ShimQuestion } from './shim-pack.ts';
 
 /** Small questions in hundredths of a millimetre. */

@@ -56,7 +56,7 @@ export interface ShimQuestion {
 const stepsPerMillimetre = 100_000;
 const thickest = 20;
 const deepest = 1000;
-const usualEffort = 300_000_000;
+const usualEffort = 60_000_000;
 
 const stepsOf = (length: number): number => Math.round(length * stepsPerMillimetre);
 const lengthOf = (steps: number): Millimetres => mm(steps / stepsPerMillimetre);
@@ -181,7 +181,7 @@ export const chooseShims = (question: ShimQuestion): Answer<PackSet> => {
     greatestError: lengthOf(greatest),
     spread: lengthOf(Math.max(...errors) - Math.min(...errors)),
     shimsUsed: packs.reduce((sum, { shims }) => sum + shims.length, 0),
-    proved: best.proved,
+    proved: best.unproved.length === 0,
     notes: notesOn(needs, box, best, greatest),
   });
 };
@@ -206,9 +206,9 @@ const notesOn = (
       `the box runs short: with the whole box to itself each pump could come within ${written(lengthOf(best.errorAlone))}, together they come within ${written(lengthOf(greatest))}`,
     );
   }
-  if (!best.proved) {
+  if (best.unproved.length > 0) {
     notes.push(
-      `not proved to be the best set: the search reached its bound of effort; no set comes nearer than ${written(lengthOf(best.errorBound))}`,
+      `the search reached its bound of effort: not proved the best in ${best.unproved.join(', ')}; no set comes nearer than ${written(lengthOf(best.errorBound))}`,
     );
   }
   return notes;
