@@ -112,7 +112,7 @@ describe('crank angle asked for by name', () => {
 
   it('refuses to tell an angle from a travel that drowns in its uncertainty', () => {
     const refused = ask('0.02 ± 0.03 mm');
-    expect(refused.kind === 'refused' && refused.refusal.remedy).toContain('measure further down');
+    expect(refused.kind === 'refused' && refused.refusal.remedy).toContain('measure nearer the middle');
     expect(ask('97.99 ± 0.03 mm').kind).toBe('refused');
     expect(ask('99mm').kind === 'refused').toBe(true);
   });

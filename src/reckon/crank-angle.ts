@@ -62,6 +62,20 @@ const through = (side: keyof CrankAngles, inputs: readonly Uncertain[]): Answer<
     inputs,
   );
 
+/** What is left of the piston's whole travel. */
+const remaining = (inputs: readonly Uncertain[]): Answer<Uncertain> =>
+  propagate(
+    ([stroke = 0, rod = 0, pinOffset = 0, travel = 0]) =>
+      wholeTravel({ stroke: mm(stroke), rod: mm(rod), pinOffset: mm(pinOffset) }) - travel,
+    inputs,
+  );
+
+/** Whether a distance to an end of the stroke may as well be none. */
+const drowns = (distance: Uncertain): boolean => {
+  const u = standardUncertainty(distance);
+  return u > 0 && 2 * u >= distance.value;
+};
+
 const perRadian = 180 / Math.PI;
 
 export const crankAngleReckoning: Reckoning = {
@@ -87,12 +101,12 @@ export const crankAngleReckoning: Reckoning = {
     const crank = { stroke: mm(stroke.value), rod: mm(rod.value), pinOffset: mm(offset.value) };
     const angles = crankAngles(crank, mm(travel.value));
     if (angles.kind === 'refused') return angles;
-    const u = standardUncertainty(travel);
-    if (u > 0 && 2 * u >= Math.min(travel.value, wholeTravel(crank) - travel.value)) {
+    const left = remaining(inputs);
+    if (drowns(travel) || left.kind === 'refused' || drowns(left.value)) {
       return refuse(
         'the piston stands too near the end of its stroke for the angle to be told from its travel',
         'travel',
-        'measure further down, where a degree moves the piston by more than the travel is uncertain',
+        'measure nearer the middle of the stroke, where a degree moves the piston by more than is uncertain',
       );
     }
     const before = through('before', inputs);
