@@ -1,4 +1,5 @@
 /** @module What a readings file gives, and what it says of bad rows. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { instruments, smallEngine } from '../../test/engines/small-engine.ts';
 import { lengthOf } from '../quantity/typed.ts';
@@ -133,6 +134,12 @@ describe('a readings file in CSV', () => {
     expect(readReadings([head, ...bad].join('\n'), smallEngine).troubles).toHaveLength(100);
   });
 
+  it('never loses an error among warnings', () => {
+    const again = Array.from({ length: 500 }, () => good);
+    const { troubles } = readReadings([head, ...again, 'x,y,z,,1,mm,,'].join('\n'), smallEngine, instruments);
+    expect(troubles.at(-1)).toMatchObject({ row: 502, weight: 'error' });
+  });
+
   it.each([
     ['50 MB of junk', 'x'.repeat(50_000_000)],
     ['brackets two million deep', '['.repeat(2_000_000)],
@@ -212,6 +219,23 @@ describe('a readings file in JSON', () => {
     const { readings, troubles } = json(value);
     expect(readings).toEqual([]);
     expect(troubles).toMatchObject([{ row, weight: 'error' }]);
+  });
+});
+
+describe('the page about readings files', () => {
+  const page = readFileSync(new URL('../../docs/readings-file.md', import.meta.url), 'utf8');
+  const examples = [...page.matchAll(/(?:^ {4}.*\n)+/gm)].map(([block]) => block.replaceAll(/^ {4}/gm, ''));
+
+  it('shows a table and a JSON file that can be read as they stand', () => {
+    expect(examples).toHaveLength(2);
+    const [table, json] = examples.map((text) => readReadings(text, smallEngine, instruments));
+    expect(table).toMatchObject({ readings: [{ id: 'row-2' }, { id: 'row-3' }], troubles: [] });
+    expect(json).toMatchObject({
+      readings: [{ id: 'row-1' }],
+      instruments: [{ name: 'mic-50-75' }],
+      troubles: [],
+    });
+    expect([...(json?.sizesFound ?? [])]).toEqual([['mains', '0.25']]);
   });
 });
 

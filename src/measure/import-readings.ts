@@ -2,13 +2,14 @@
 import type { EngineType } from '../engine/engine-type.ts';
 import { chooseName } from '../engine/nearest-name.ts';
 import { parseDecimal } from '../quantity/decimal.ts';
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { type Answer, answer } from '../quantity/refusal.ts';
 import { lengthOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
 import { csvField } from './csv.ts';
 import type { Instrument } from './instrument.ts';
 import { readInstrument } from './instrument-file.ts';
-import { type Cell, cellKey, type Reading } from './reading.ts';
+import { cellKey, type Reading } from './reading.ts';
 import { columns, error, type Row, type RowTrouble, rowsOf } from './readings-rows.ts';
+import { cellOf, short } from './row-cell.ts';
 import { entryOrder } from './scheme.ts';
 import { usualInstrument } from './usual-instrument.ts';
 
@@ -22,58 +23,15 @@ export interface ReadingsFile {
   readonly troubles: readonly RowTrouble[];
 }
 
-/** More troubles than this help nobody; the rest shows when these are mended. */
+/** More troubles than this of either weight help nobody; the rest shows when these are mended. */
 const mostTroubles = 100;
 
-const short = (text: string): string => text.slice(0, 60);
-
-const inScheme = (asked: string, names: readonly string[], what: string): Answer<string> => {
-  if (names.includes(asked)) return answer(asked);
-  return names.length === 1 && names[0] === ''
-    ? refuse(`no ${what} is asked for there`, short(asked), `leave the ${what} empty`)
-    : refuse(
-        asked === '' ? `the ${what} is missing` : `there is no such ${what}`,
-        short(asked),
-        `write one of ${names.join(', ')}`,
-      );
-};
-
-const cellOf = (engine: EngineType, { fields }: Row): Answer<Cell> => {
-  const characteristic = engine.characteristics.get(fields.characteristic);
-  if (!characteristic) {
-    return refuse(
-      'there is no such characteristic',
-      short(fields.characteristic),
-      chooseName(fields.characteristic, engine.characteristics.keys()),
-    );
-  }
-  if (characteristic.derived) {
-    return refuse(
-      'it is worked out and not read',
-      characteristic.name,
-      'give the readings that it is worked out from',
-    );
-  }
-  const here = [...engine.places.values()]
-    .filter(({ kind }) => kind === characteristic.at)
-    .map(({ id }) => id);
-  if (!here.includes(fields.place)) {
-    return refuse(
-      `${characteristic.name} is not found at that place`,
-      short(fields.place),
-      chooseName(fields.place, here),
-    );
-  }
-  const plane = inScheme(fields.plane, characteristic.planes, 'plane');
-  if (plane.kind === 'refused') return plane;
-  const axis = inScheme(fields.axis, characteristic.axes, 'axis');
-  if (axis.kind === 'refused') return axis;
-  return answer({
-    place: fields.place,
-    characteristic: characteristic.name,
-    plane: plane.value,
-    axis: axis.value,
-  });
+/** By row; however many warnings there are, no error is lost among them. */
+const shown = (troubles: readonly RowTrouble[]): readonly RowTrouble[] => {
+  const sorted = [...troubles].sort((a, b) => a.row - b.row);
+  const most = (asked: RowTrouble['weight']) =>
+    sorted.filter(({ weight }) => weight === asked).slice(0, mostTroubles);
+  return [...most('error'), ...most('warning')].sort((a, b) => a.row - b.row);
 };
 
 /** A temperature may stand without its unit: the column is in °C. */
@@ -201,8 +159,8 @@ export const readReadings = (
     return instrument;
   });
   const { kept, faults } = sizesKept(engine, file.sizesFound);
-  const all = [...troubles, ...faults, ...rereadings(readings)].sort((a, b) => a.row - b.row);
-  return { readings, instruments, sizesFound: kept, troubles: all.slice(0, mostTroubles) };
+  const all = [...troubles, ...faults, ...rereadings(readings)];
+  return { readings, instruments, sizesFound: kept, troubles: shown(all) };
 };
 
 const sizesKept = (engine: EngineType, sizes: ReadonlyMap<string, string>) => {

@@ -1,0 +1,46 @@
+/** @module Which instruments of a register suit a characteristic: the one in the hand, the right kind, the right range. */
+import { lengthOf, type Typed } from '../quantity/typed.ts';
+import type { Instrument } from './instrument.ts';
+import { limitsOf } from './limits.ts';
+import type { Sheet } from './sheet.ts';
+
+const millimetres = (typed: Typed): number => {
+  const length = lengthOf(typed);
+  return length.kind === 'answer' ? length.value : Number.NaN;
+};
+
+/** Whether it reaches every size that may still go back; true where the manual gives no limits. */
+const reaches = (instrument: Instrument, sheet: Sheet, characteristic: string): boolean => {
+  const { least, greatest } = limitsOf(sheet, characteristic)?.goesBack ?? {};
+  const from = millimetres(instrument.range.least);
+  const to = millimetres(instrument.range.greatest);
+  return [least, greatest].every((bound) => bound === undefined || (from <= bound && bound <= to));
+};
+
+/** What this characteristic was read with last, wherever it was read. */
+const usedLast = (sheet: Sheet, characteristic: string): string | undefined => {
+  let used: string | undefined;
+  for (const readings of sheet.readings.values()) {
+    const last = readings.at(-1);
+    if (last?.cell.characteristic === characteristic) used = last.instrument;
+  }
+  return used;
+};
+
+/**
+ * Instruments in the order in which they suit a characteristic: the one it was read with before, then those of
+ * the kind that the manual asks for and whose range reaches, then the others, each group in the order given.
+ */
+export const instrumentsFor = (
+  sheet: Sheet,
+  characteristic: string,
+  register: readonly Instrument[],
+): readonly Instrument[] => {
+  const used = usedLast(sheet, characteristic);
+  const kind = sheet.engine.characteristics.get(characteristic)?.instrument;
+  const unfit = (instrument: Instrument): number =>
+    (instrument.name === used ? 0 : 4) +
+    (instrument.kind === kind ? 0 : 2) +
+    (reaches(instrument, sheet, characteristic) ? 0 : 1);
+  return register.toSorted((a, b) => unfit(a) - unfit(b));
+};
