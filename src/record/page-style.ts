@@ -15,7 +15,7 @@ dl.plate dt:last-of-type, dl.plate dd:last-of-type { border-bottom: 0; }
 .sheet { overflow-x: auto; }
 table { width: 100%; border-collapse: collapse; font-size: 8.6pt; line-height: 1.35; font-variant-numeric: tabular-nums; }
 thead { display: table-header-group; }
-th, td { padding: 0.8mm 1.6mm; border: 0.15mm solid #7b8794; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+th, td { padding: 0.8mm 1.6mm; border: 0.15mm solid #7b8794; text-align: left; vertical-align: top; overflow-wrap: break-word; }
 th { border-bottom: 0.4mm solid #16202b; overflow-wrap: normal; }
 tr { break-inside: avoid; }
 tr.marked td { font-weight: 700; }

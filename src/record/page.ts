@@ -8,6 +8,12 @@ import type { Line, RecordModel, RecordSection, RecordTable } from './record-mod
 /** Words typed by people may be written from right to left: `bdi` keeps them from turning round what stands beside. */
 const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
 
+/** A figure and its unit stay on one line. */
+const cellHtml = (cell: string): string =>
+  words(cell)
+    .replace(/(\d) (mm|%|°C|bar|rpm|h)(?!\w)/g, '$1&nbsp;$2')
+    .replace(/± (?=\d)/g, '±&nbsp;');
+
 const plate = (lines: readonly Line[]): string =>
   `<dl class="plate">\n${lines
     .map((line) => `<dt>${escaped(line.name)}</dt><dd>${words(line.says)}</dd>\n`)
@@ -18,7 +24,7 @@ const tableHtml = (table: RecordTable, title: string): string => {
   const rows = table.rows
     .map(
       (row) =>
-        `<tr${row.marked ? ' class="marked"' : ''}>${row.cells.map((cell) => `<td>${words(cell)}</td>`).join('')}</tr>\n`,
+        `<tr${row.marked ? ' class="marked"' : ''}>${row.cells.map((cell) => `<td>${cellHtml(cell)}</td>`).join('')}</tr>\n`,
     )
     .join('');
   return `<div class="sheet" tabindex="0" role="region" aria-label="${escaped(title)}"><table>\n<thead><tr>${heads}</tr></thead>\n<tbody>\n${rows}</tbody>\n</table></div>\n`;
@@ -32,6 +38,10 @@ const sectionHtml = (section: RecordSection): string => {
       : tableHtml(section.table, section.title);
   return `<section id="${escaped(section.name)}">\n<h2>${escaped(section.title)}</h2>\n${says}${table}</section>\n`;
 };
+
+/** At the foot of each sheet of paper: the beginning of the last hash, so that no sheet can be changed for another. */
+const everyPage = (hash: string): string =>
+  `@page { @bottom-left { content: "journal ${hash.replace(/[^0-9a-f]/g, '').slice(0, 16)}"; font: 8pt monospace; } @bottom-right { content: "sheet " counter(page) " of " counter(pages); font: 8pt sans-serif; } }\n`;
 
 /**
  * Writes the record's page.
@@ -52,7 +62,7 @@ export const recordPage = (model: RecordModel, journal: readonly unknown[], draw
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(model.title)}</title>
-<style>${pageStyle}</style>
+<style>${pageStyle}${everyPage(model.hash)}</style>
 </head>
 <body>
 <main>

@@ -1,24 +1,18 @@
 /** @module A plan as text for the terminal: every component with what is done, why and at what cost. */
 import type { EngineType } from '../engine/engine-type.ts';
-import type { Option, Plan } from '../plan/plan-model.ts';
+import { optionWords } from '../job/planning.ts';
+import type { Plan } from '../plan/plan-model.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { moneyText } from '../record/figure-text.ts';
 import { slotTitle } from '../record/sections/named.ts';
 import { table } from './table.ts';
-
-export const doesText = ({ does, size, supplier }: Option): string => {
-  if (does === 'put back') return size === 'standard' ? 'put back' : `put back at ${size}`;
-  const to =
-    does === 'machine' ? `machine to ${size}` : size === 'standard' ? 'replace' : `replace with ${size}`;
-  return supplier === '' ? to : `${to}, ${supplier}`;
-};
 
 const hoursText = (hours: number): string => `${formatFigure(hours, 0)} h`;
 
 export const planText = (engine: EngineType, plan: Plan, currency: string): string => {
   const rows = plan.choices.map((option) => [
     slotTitle(engine, option.slot),
-    doesText(option),
+    optionWords(option),
     moneyText(option.cents, currency),
     formatFigure(option.days, 0),
     hoursText(option.hours),
