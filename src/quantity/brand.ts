@@ -18,6 +18,4 @@ export const degrees = (value: number): Radians => ((value * Math.PI) / 180) as 
 export const toDegrees = (angle: Radians): number => (angle * 180) / Math.PI;
 export const newtons = (value: number): Newtons => value as Newtons;
 export const newtonMetres = (value: number): NewtonMetres => value as NewtonMetres;
-export const celsius = (value: number): Celsius => value as Celsius;
-export const pascals = (value: number): Pascals => value as Pascals;
 export const hours = (value: number): Hours => value as Hours;

@@ -8,16 +8,7 @@ import type { Reckoning, Result } from './reckoning.ts';
 
 const absoluteZero = -273.15;
 
-/**
- * A quantity in a unit, with its uncertainty.
- *
- * @param x     in the core's unit
- * @param unit  of the same dimension
- * @returns value, unit and, where the value is uncertain, its standard uncertainty, which a shifted zero
- *          such as that of °F does not touch
- * @source  exact factors by definition: ISO 80000, NIST SP 811 Appendix B (from memory)
- * @example inUnit(certain(20), findUnit('°F').value) // { value: 68, unit: '°F' }
- */
+/** In a unit of the same dimension, with its uncertainty, which a shifted zero such as that of °F does not touch. */
 const inUnit = (x: Uncertain, unit: Unit): Result => {
   const value = tidy(fromCore(x.value, unit));
   const u = standardUncertainty(x);
