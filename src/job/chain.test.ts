@@ -1,3 +1,4 @@
+/** @module The chain of hashes, held to RFC 8785 and FIPS 180-4. */
 /** @module One changed digit in a journal shows. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';

@@ -17,6 +17,7 @@ import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
 import { choosePlanTrouble, noteAgreementTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { blank, type Trouble, trouble } from './rules/trouble.ts';
+import { readEvent } from './upcast.ts';
 
 const troubleIn = (job: OpenJob, request: Request): Trouble => {
   switch (request.kind) {
@@ -102,7 +103,7 @@ export const decide = (job: Job, command: Command): Answer<JobEvent> => {
     troubleFor(job, command);
   if (refusal !== undefined) return { kind: 'refused', refusal };
   const fact = factOf(command.request);
-  return seal({
+  const event = seal({
     id: command.id,
     job: command.job,
     sequence: job.head.sequence + 1,
@@ -113,4 +114,6 @@ export const decide = (job: Job, command: Command): Answer<JobEvent> => {
     fact,
     before: job.head.hash,
   });
+  // What is written must be read for ever: an event that could not be is refused before it is one.
+  return event.kind === 'refused' ? event : readEvent(event.value);
 };

@@ -1,3 +1,4 @@
+/** @module Laws of folding a journal into a job. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyFact, anyJournal } from '../../test/job/any-journal.ts';

@@ -1,3 +1,4 @@
+/** @module In which phase a job stands, from its booking to its end. */
 import { describe, expect, it } from 'vitest';
 import { agreed, Bench, bookedIn, booking, measured, mm, plan } from '../../test/job/bench.ts';
 import { phaseOf, phasesOf } from './phase.ts';

@@ -1,3 +1,4 @@
+/** @module Shim packs of a job, with figures worked by hand. */
 import { describe, expect, it } from 'vitest';
 import { agreed, type Bench, bookedIn, depthGauge, mm } from '../../test/job/bench.ts';
 import { toDegrees } from '../quantity/brand.ts';

@@ -1,3 +1,4 @@
+/** @module Commands from outside: their shape. */
 import { describe, expect, it } from 'vitest';
 import { booking } from '../../test/job/bench.ts';
 import { factOf, readCommand, readRequest, requestKinds } from './read-command.ts';

@@ -1,3 +1,4 @@
+/** @module The workshop over HTTP: jobs, shelf, door and files. */
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -1,3 +1,4 @@
+/** @module Serving on this machine's own address. */
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { networkInterfaces } from 'node:os';

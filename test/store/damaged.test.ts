@@ -1,4 +1,4 @@
-/** A store that cannot be used says what is wrong, where, and what to do; it is never changed by that. */
+/** @module A store that cannot be used says what is wrong, where, and what to do; it is never changed by that. */
 import { spawnSync } from 'node:child_process';
 import {
   chmodSync,

@@ -1,4 +1,4 @@
-/** What was acknowledged is there after the program was killed at any moment. */
+/** @module What was acknowledged is there after the program was killed at any moment. */
 import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

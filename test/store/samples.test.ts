@@ -1,4 +1,4 @@
-/** Events as they were written once: they must be read for ever. A sample that has been committed is never changed. */
+/** @module Events as they were written once: they must be read for ever. A sample that has been committed is never changed. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { type Chained, checkChain } from '../../src/job/chain.ts';

@@ -1,3 +1,4 @@
+/** @module SQLite held to the store's contract. */
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
