@@ -1,9 +1,16 @@
 /** @module What was done otherwise than the order of work, the limits or good practice ask: gathered at the front. */
+import type { Component } from '../../engine/engine-type.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
 import { packDeviations } from './packs.ts';
+
+/** Verdicts as they stand now, those measured again after the plan among them. */
+export interface Measured {
+  readonly judged: readonly Judged[];
+  readonly again: readonly Judged[];
+}
 
 const row = (of: string, what: string): RecordRow => ({ of, cells: [of, what] });
 
@@ -13,23 +20,35 @@ const decided = (job: OpenJob, component: string, place: string): string | undef
   return choice?.option.split(':')[1];
 };
 
+const of = (job: OpenJob, one: Judged): string =>
+  `${placeTitle(job.sheet.engine, one.place)}, ${characteristicTitle(job.sheet.engine, one.characteristic)}`;
+
 /** Put back, or measured again, and still not within; machined or renewed and not measured again. */
-const notProved = (job: OpenJob, { judged, again }: Measured): readonly RecordRow[] => {
-  const { engine } = job.sheet;
-  return [...engine.components.values()].flatMap((component) =>
-    judged
-      .filter((one) => component.judgedBy.includes(one.characteristic) && one.limits !== undefined)
-      .flatMap((one) => {
-        const does = decided(job, component.name, one.place);
-        const of = `${placeTitle(engine, one.place)}, ${characteristicTitle(engine, one.characteristic)}`;
-        const measuredAgain = again.includes(one);
-        if (one.verdict === 'within' && (measuredAgain || does === 'put back' || does === undefined))
-          return [];
-        if (measuredAgain) return [row(of, `${one.verdict} when measured again`)];
-        if (does === 'put back') return [row(of, `${component.title}: put back though ${one.verdict}`)];
-        return does === undefined ? [] : [row(of, `${component.title}: to ${does}, not measured again`)];
-      }),
+const notProved = (job: OpenJob, component: Component, { judged, again }: Measured): readonly RecordRow[] => {
+  const judging = judged.filter(
+    (one) => component.judgedBy.includes(one.characteristic) && one.limits !== undefined,
   );
+  const does = (one: Judged) => decided(job, component.name, one.place);
+  const poor = judging.filter((one) => one.verdict !== 'within');
+  const renewed = judging.filter(
+    (one) => !again.includes(one) && (does(one) === 'machine' || does(one) === 'replace'),
+  );
+  return [
+    ...poor
+      .filter((one) => again.includes(one))
+      .map((one) => row(of(job, one), `${one.verdict} when measured again`)),
+    ...poor
+      .filter((one) => !again.includes(one) && does(one) === 'put back')
+      .map((one) => row(of(job, one), `${component.title}: put back though ${one.verdict}`)),
+    ...(renewed.length === 0
+      ? []
+      : [
+          row(
+            component.title,
+            `machined or renewed by the plan and not measured again: ${renewed.map((one) => of(job, one)).join('; ')}`,
+          ),
+        ]),
+  ];
 };
 
 /** Once the engine has gone each is named; before that they are work in hand and only counted. */
@@ -65,12 +84,6 @@ const decisions = (job: OpenJob): readonly RecordRow[] => [
   ...(job.runLog.length === 0 ? [row('Run', 'no running is noted')] : []),
 ];
 
-/** Verdicts as they stand now, those measured again after the plan among them. */
-export interface Measured {
-  readonly judged: readonly Judged[];
-  readonly again: readonly Judged[];
-}
-
 export const deviationSection = (
   job: OpenJob,
   measured: Measured,
@@ -78,7 +91,7 @@ export const deviationSection = (
 ): RecordSection => {
   const rows = [
     ...decisions(job),
-    ...notProved(job, measured),
+    ...[...job.sheet.engine.components.values()].flatMap((component) => notProved(job, component, measured)),
     ...notAnswered(job, doubts),
     ...neverZeroed(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
