@@ -7,8 +7,6 @@ export type Millimetres = Branded<'mm'>;
 export type Radians = Branded<'rad'>;
 export type Newtons = Branded<'N'>;
 export type NewtonMetres = Branded<'N·m'>;
-export type Celsius = Branded<'°C'>;
-export type Pascals = Branded<'Pa'>;
 /** Running hours of an engine. */
 export type Hours = Branded<'h'>;
 
