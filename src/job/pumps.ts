@@ -4,7 +4,7 @@ import { judge } from '../measure/judge.ts';
 import { type Millimetres, mm, type Radians, radians } from '../quantity/brand.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { lengthOf } from '../quantity/typed.ts';
-import { chooseShims, type PackSet, type ShimPack } from '../reckon/shim-pack.ts';
+import { chooseShims, type PackSet, type ShimPack, type ShimQuestion } from '../reckon/shim-pack.ts';
 import { shimsInAll } from './box.ts';
 import { cellTitle } from './cell-title.ts';
 import type { OpenJob } from './job.ts';
@@ -104,13 +104,26 @@ const setOf = (job: OpenJob, timing: PumpTiming, pumps: readonly Pump[]): Answer
   const box = shimsInAll(job);
   if (box.length === 0) return refuse('no shims are counted', 'shim packs', 'count the shims in the box');
   const needs = pumps.flatMap(({ place, needed }) => (needed === undefined ? [] : [{ pump: place, needed }]));
-  return chooseShims({
-    needs,
-    box,
-    mostShims: timing.mostShims,
-    rate: timing.rate,
-    addingShims: timing.addingShims,
-  });
+  const { mostShims, rate, addingShims } = timing;
+  return chosenFor({ needs, box, mostShims, rate, addingShims });
+};
+
+/** The last question and its answer: a job is looked at again and again between two changes to its depths or its box. */
+let lastChosen: { readonly key: string; readonly set: Answer<PackSet> } | undefined;
+
+const chosenFor = (question: ShimQuestion): Answer<PackSet> => {
+  const key = JSON.stringify(question);
+  if (lastChosen?.key !== key) lastChosen = { key, set: chooseShims(question) };
+  return lastChosen.set;
+};
+
+/** The pumps that are timed by shims, with what is needed, found and fitted; nothing is chosen for them. */
+export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
+  const timing = job.sheet.engine.pumpTiming;
+  if (timing === undefined) return [];
+  return [...job.sheet.engine.places.values()]
+    .filter(({ kind }) => kind === timing.at)
+    .map((place) => pumpOf(job, timing, place));
 };
 
 /**
@@ -129,9 +142,7 @@ export const pumpPacksOf = (job: OpenJob): PumpPacks => {
       pumps: [],
       set: refuse('no pump is timed by shims here', 'shim packs', 'nothing is to be done'),
     };
-  const pumps = [...job.sheet.engine.places.values()]
-    .filter(({ kind }) => kind === timing.at)
-    .map((place) => pumpOf(job, timing, place));
+  const pumps = pumpsAsFitted(job);
   const set = setOf(job, timing, pumps);
   if (set.kind === 'refused') return { timing, pumps, set };
   const chosen = new Map(set.value.packs.map((pack) => [pack.pump, pack]));

@@ -1,13 +1,13 @@
 /** @module May the engine be handed over? */
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { pumpPacksOf } from '../pumps.ts';
+import { pumpsAsFitted } from '../pumps.ts';
 import { undone } from '../undone.ts';
 import { blank, type Trouble, trouble } from './trouble.ts';
 
 /** Pumps without a fitted pack, and packs that are further off than the manual lets them be. */
 const pumpsLeft = (job: OpenJob): readonly string[] =>
-  pumpPacksOf(job).pumps.flatMap(({ title, fitted }) => {
+  pumpsAsFitted(job).flatMap(({ title, fitted }) => {
     if (fitted === undefined) return [`no shim pack is fitted under ${title}`];
     return fitted.withinTolerance === false
       ? [`the shim pack under ${title} is further off than the manual lets it be`]
