@@ -3,13 +3,16 @@
 /**
  * Assigns each row its own column so that the sum of costs is least.
  *
- * @param cost  square, finite
+ * @param cost  square, finite; anything else is a mistake of the caller and throws
  * @returns the column of each row
  * @source  shortest augmenting paths with potentials (H. W. Kuhn 1955, J. Munkres 1957), n³ steps
  * @example assign([[4, 1, 3], [2, 0, 5], [3, 2, 2]]) // [1, 0, 2]
  */
 export const assign = (cost: readonly (readonly number[])[]): readonly number[] => {
   const size = cost.length;
+  if (!cost.every((row) => row.length === size && row.every(Number.isFinite))) {
+    throw new RangeError('costs of an assignment must be a square of finite numbers');
+  }
   const at = (row: number, column: number): number => cost[row]?.[column] ?? Number.POSITIVE_INFINITY;
   const rowOf = new Array<number>(size).fill(-1);
   const rowPotential = new Array<number>(size).fill(0);

@@ -8,7 +8,7 @@ import type { Instrument } from './instrument.ts';
 import { countingReading, sizeOfReading } from './judge.ts';
 import { limitsOf } from './limits.ts';
 import { median, othersOf } from './neighbours.ts';
-import { oddsText, raisedAt } from './odds.ts';
+import { greatestOdds, oddsText, raisedAt } from './odds.ts';
 import { packDoubts } from './pack-doubts.ts';
 import { cellKey, type Reading } from './reading.ts';
 import { cellsOf, placesOf } from './scheme.ts';
@@ -66,7 +66,9 @@ const weighed = (sheet: Sheet, taken: Taken, honest: Honest): Suspicion | undefi
       if (odds > (worst?.odds ?? 0)) worst = { slip, candidate, odds };
     }
   }
-  return worst && { ...worst, odds: worst.odds * twice ** confirmations(sheet, taken) };
+  return (
+    worst && { ...worst, odds: Math.min(greatestOdds, worst.odds) * twice ** confirmations(sheet, taken) }
+  );
 };
 
 const doubtOf = (taken: Taken, place: Place, title: string, found: Suspicion): Doubt => {

@@ -3,6 +3,9 @@
 /** A doubt is raised from ten to one: common practice, no source; below, it would be crying wolf. */
 export const raisedAt = 10;
 
+/** Nothing at a bench is surer than this; it also keeps odds finite, so that they can be stored. */
+export const greatestOdds = 1e9;
+
 /** `40 to 1`, and no more than anyone would believe. */
 export const oddsText = (odds: number): string =>
   odds >= 1000 ? 'more than 1000 to 1' : `${Number(odds.toPrecision(1))} to 1`;

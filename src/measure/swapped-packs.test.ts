@@ -20,6 +20,19 @@ describe('assignment', () => {
     expect(assign(cost).map((column) => column + 1)).toEqual([1, 8, 7, 5, 2, 6, 4, 3]);
   });
 
+  it.each([
+    [[[Number.NaN]]],
+    [
+      [
+        [1, Number.POSITIVE_INFINITY],
+        [1, 1],
+      ],
+    ],
+    [[[1, 2]]],
+  ])('does not search for ever among %j', (cost) => {
+    expect(() => assign(cost)).toThrow(RangeError);
+  });
+
   it('costs no more than any order of the columns', () => {
     const orders = (items: readonly number[]): readonly (readonly number[])[] =>
       items.length === 0

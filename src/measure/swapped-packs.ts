@@ -1,5 +1,6 @@
 /** @module Shim packs that look swapped between pumps: the exchange that best explains the packs as found. */
 import { assign } from './assignment.ts';
+import { greatestOdds } from './odds.ts';
 
 export interface PackQuestion {
   /** The pumps, in any order. */
@@ -29,7 +30,7 @@ const neverRight = 0.02;
 /** -ln of the density of a found pack where another is needed. */
 const surprise = (off: number, spread: number): number => {
   const bell = Math.exp(-0.5 * (off / spread) ** 2) / (spread * Math.sqrt(2 * Math.PI));
-  return -Math.log((1 - neverRight) * bell + neverRight * 0.5 * Math.exp(-Math.abs(off)));
+  return -Math.log((1 - neverRight) * bell + neverRight / (Math.PI * (1 + off ** 2)));
 };
 
 const cyclesOf = (columns: readonly number[]): readonly (readonly number[])[] => {
@@ -82,7 +83,7 @@ export const swappedPacks = ({ places, needed, found, tolerance }: PackQuestion)
     return {
       cycle: cycle.map(name),
       from: cycle.map((pump) => name(columns[pump] ?? pump)),
-      odds: (swapChance / waysRound(count, cycle.length)) * Math.exp(gain),
+      odds: Math.min(greatestOdds, (swapChance / waysRound(count, cycle.length)) * Math.exp(gain)),
     };
   });
 };
