@@ -6,12 +6,14 @@ import { crankAngleReckoning } from './crank-angle.ts';
 import { readAll } from './given.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
+import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { verdictReckoning } from './verdict.ts';
 
 export const reckonings: readonly Reckoning[] = [
   pistonTravelReckoning,
   crankAngleReckoning,
   clearanceReckoning,
+  shimPackReckoning,
   convertReckoning,
   verdictReckoning,
 ];

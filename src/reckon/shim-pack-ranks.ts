@@ -173,6 +173,8 @@ const commonMeasure = (one: number, other: number): number =>
  *
  * Reckons in the coarsest step in which every need and thickness is whole, so that a box in twentieths of a
  * millimetre is not searched micrometre by micrometre.
+ *
+ * @internal
  */
 export const bestPacks = (box: Box, needs: readonly number[], limit: number): BestPacks => {
   const step = [...needs, ...box.thicknesses].reduce(commonMeasure, 0) || 1;

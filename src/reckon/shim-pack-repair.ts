@@ -10,6 +10,7 @@ const restFor = 7;
  * Each change takes the choice that lessens the weighted overdraft most; where no change lessens it, the
  * overdrawn stocks weigh more from then on. Without randomness: the longest-rested choice breaks ties.
  *
+ * @internal
  * @source  breakout local search with a short memory, any text on constraint satisfaction
  */
 export const repaired = (

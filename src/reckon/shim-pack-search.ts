@@ -23,7 +23,6 @@ const fits = (choice: Choice, left: readonly number[]): boolean =>
  * put on scarce stocks (shim-pack-bound.ts) show that it cannot beat the best known, or when the same pumps
  * were already left with the same stock in vain. Pumps with the same need are interchangeable and are tried
  * in one order only. The answer depends on the order of pumps and choices, never on time.
- * @internal
  */
 const searched = (sharing: Sharing, below: number, effort: Effort): Shared => {
   const { pumps, likeness } = sharing;
@@ -155,6 +154,8 @@ const costingAtMost = ({ stock, worth, pumps, likeness }: Sharing, most: number)
  * The cheapest sharing out that costs less than `below`.
  *
  * A bound by prices and a quick look by repair mostly meet; what lies between them is searched.
+ *
+ * @internal
  */
 export const shareOut = (sharing: Sharing, below: number, effort: Effort): Shared => {
   const open = allOpen(sharing);
