@@ -29,7 +29,7 @@ export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
     refusalAnswer(context, 404, {
       what: `${context.req.method} ${context.req.path} is nothing that can be asked`,
       where: 'address',
-      remedy: 'see the list of addresses in the manual',
+      remedy: 'see docs/addresses.md',
     }),
   );
   app.route('/', webFiles(webFolder));
