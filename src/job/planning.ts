@@ -1,7 +1,7 @@
 /** @module A job's question to the plan, and the plan it then chooses as the journal keeps it: options with their reasons. */
 
-import type { PlanQuestion } from '../plan/plan.ts';
 import type { Demands, Option, Plan } from '../plan/plan-model.ts';
+import type { PlanQuestion } from '../plan/question.ts';
 import { hours } from '../quantity/brand.ts';
 import { amountOf, type Typed } from '../quantity/typed.ts';
 import type { RequestOf } from './command.ts';
@@ -27,10 +27,11 @@ export const planQuestionOf = (
   demands: Demands = demandsOf(job),
 ): PlanQuestion => ({
   sheet: job.sheet,
-  findings: job.findings.map(({ place, component, mayGoBack, says }) => ({
+  findings: job.findings.map(({ place, component, finding, mayGoBack, says }) => ({
     place,
     component,
     mayGoBack,
+    cracked: finding === 'cracked',
     says,
   })),
   hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),

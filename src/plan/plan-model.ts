@@ -1,6 +1,11 @@
 /** @module What a plan is made of: options of each component, and the one chosen set of them with its proof. */
 import type { Refusal } from '../quantity/refusal.ts';
 
+export interface SetUp {
+  readonly name: string;
+  readonly cents: number;
+}
+
 /** What may be done with one component (at one place, or all places together). */
 export interface Option {
   /** `mains: machine to 0.25` as a stable name: component@place:does:size:supplier. */
@@ -13,7 +18,8 @@ export interface Option {
   readonly size: string;
   readonly supplier: string;
   readonly cents: number;
-  readonly setUp?: { readonly name: string; readonly cents: number };
+  /** Paid once, however many options share them. */
+  readonly setUps: readonly SetUp[];
   readonly days: number;
   /** Hours it can be expected to last. */
   readonly hours: number;
@@ -41,7 +47,7 @@ export interface Plan {
   readonly kind: 'plan';
   readonly choices: readonly Option[];
   readonly barred: readonly Barred[];
-  readonly setUps: readonly { readonly name: string; readonly cents: number }[];
+  readonly setUps: readonly SetUp[];
   readonly cents: number;
   readonly days: number;
   /** The engine lasts as long as its shortest component. */

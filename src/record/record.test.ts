@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
 import { type Story, story } from '../../demo/story.ts';
 import type { RequestOf } from '../job/command.ts';
-import { slotsOf } from '../job/slots.ts';
+import { slotsOf } from '../plan/slot.ts';
 import { recordOf } from './record.ts';
 
 const engineType = readFileSync(new URL('../../demo/engines/mudlark-1.yaml', import.meta.url), 'utf8');
@@ -33,12 +33,14 @@ const read = (job: Story, axis: string, text: string, unit = 'mm'): void => {
 };
 
 const decide = (job: Story, does: (slot: string) => string): void => {
-  const choices: RequestOf<'choose plan'>['choices'] = slotsOf(job.job().sheet.engine).map((slot) => ({
-    slot,
-    option: `${slot}:${does(slot)}:standard:`,
-    says: 'as decided for this test',
-    cents: 100,
-  }));
+  const choices: RequestOf<'choose plan'>['choices'] = slotsOf(job.job().sheet.engine).map(
+    ({ name: slot }) => ({
+      slot,
+      option: `${slot}:${does(slot)}:standard:`,
+      says: 'as decided for this test',
+      cents: 100,
+    }),
+  );
   job.tell('Perpetua Sallow', 5, { kind: 'choose plan', choices, cents: 5000, days: 3, hours: 2500 });
 };
 

@@ -1,7 +1,8 @@
 /** @module The plan asked for on the command line: demands from options, the solver opened, progress shown. */
 import { demandsOf, planQuestionOf } from '../job/planning.ts';
-import { type PlanQuestion, planEngine } from '../plan/plan.ts';
+import { planEngine } from '../plan/plan.ts';
 import type { Demands, Planned } from '../plan/plan-model.ts';
+import type { PlanQuestion } from '../plan/question.ts';
 import { hours } from '../quantity/brand.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { highsSolver } from '../solver/highs.ts';

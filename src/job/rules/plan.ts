@@ -1,12 +1,12 @@
 /** @module May this plan be chosen, and may the owner's agreement be noted? */
 import { chooseName } from '../../engine/nearest-name.ts';
+import { slotsOf } from '../../plan/slot.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { slotsOf } from '../slots.ts';
 import { blank, type Trouble, trouble } from './trouble.ts';
 
 export const choosePlanTrouble = (job: OpenJob, { choices }: RequestOf<'choose plan'>): Trouble => {
-  const slots = slotsOf(job.sheet.engine);
+  const slots = slotsOf(job.sheet.engine).map(({ name }) => name);
   const chosen = new Set<string>();
   for (const { slot, option } of choices) {
     if (!slots.includes(slot))

@@ -1,0 +1,54 @@
+/** @module Demands as rows, each with its words: hours, days and cost wanted, and what a person has fixed. */
+import { formatFigure } from '../quantity/figure.ts';
+import { columnsWhere, daysColumn, type Row, type Terms } from './model.ts';
+import type { Demands, Option } from './plan-model.ts';
+import type { Slot } from './slot.ts';
+
+export const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;
+
+/** No option that lasts less; one row a slot, all standing for the one demand. */
+const hoursRows = (slots: readonly Slot[], options: readonly Option[], wanted: number): readonly Row[] =>
+  slots.flatMap(({ name }) => {
+    const short = columnsWhere(options, (option) => option.slot === name && option.hours < wanted);
+    return short.length > 0
+      ? [{ stands: hoursDemand(wanted), terms: short, relation: '=', bound: 0 } as const]
+      : [];
+  });
+
+export const demandRows = (
+  slots: readonly Slot[],
+  options: readonly Option[],
+  { hours, days, cents, fixed = {} }: Demands,
+  cost: Terms,
+): readonly Row[] => [
+  ...(hours === undefined ? [] : hoursRows(slots, options, hours)),
+  ...(days === undefined
+    ? []
+    : [
+        {
+          stands: `ready in: ${formatFigure(days, 0)} days`,
+          terms: [[1, daysColumn]],
+          relation: '<=',
+          bound: days,
+        } as const,
+      ]),
+  // Half a hundredth of room: costs are whole, and the solver's own tolerance must not shut out the exact bound.
+  ...(cents === undefined
+    ? []
+    : [
+        {
+          stands: `cost at most: ${formatFigure(cents / 100, 2)}`,
+          terms: cost,
+          relation: '<=',
+          bound: cents + 0.5,
+        } as const,
+      ]),
+  ...Object.entries(fixed).map(
+    ([slot, id]): Row => ({
+      stands: `decided by a person: ${id}`,
+      terms: columnsWhere(options, (option) => option.slot === slot && option.id === id),
+      relation: '=',
+      bound: 1,
+    }),
+  ),
+];

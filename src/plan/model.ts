@@ -1,0 +1,121 @@
+/** @module The plan as a mixed-integer program in LP text: one option a slot, couplings, set-ups, days, demands. */
+import type { EngineType } from '../engine/engine-type.ts';
+import { couplingRows } from './coupling-rows.ts';
+import { demandRows } from './demand-rows.ts';
+import type { Demands, Option, SetUp } from './plan-model.ts';
+import type { Slot } from './slot.ts';
+
+export type Terms = readonly (readonly [factor: number, column: string])[];
+
+/** A row with the demand or rule that it stands for, so that a conflict can be told in words. */
+export interface Row {
+  readonly stands: string;
+  readonly terms: Terms;
+  readonly relation: '=' | '<=' | '>=';
+  readonly bound: number;
+}
+
+export interface Model {
+  readonly rows: readonly Row[];
+  /** Option of each binary column, in order: `x0`, `x1` … */
+  readonly options: readonly Option[];
+  readonly setUps: readonly SetUp[];
+}
+
+export const optionColumn = (index: number): string => `x${index}`;
+const setUpColumn = (index: number): string => `s${index}`;
+/** Days until all is back. */
+export const daysColumn = 't';
+/** A row that no demand or rule stands behind: it only ties columns together. */
+const tie = '';
+
+const setUpsOf = (options: readonly Option[]): readonly SetUp[] => [
+  ...new Map(options.flatMap(({ setUps }) => setUps).map((setUp) => [setUp.name, setUp])).values(),
+];
+
+/** What each cent stands for: the options and the set-ups. */
+export const costTerms = ({ options, setUps }: Omit<Model, 'rows'>): Terms => [
+  ...options.map(({ cents }, index) => [cents, optionColumn(index)] as const),
+  ...setUps.map(({ cents }, index) => [cents, setUpColumn(index)] as const),
+];
+
+export const newPartTerms = ({ options }: Pick<Model, 'options'>): Terms =>
+  options.map(({ newParts }, index) => [newParts, optionColumn(index)] as const);
+
+/** Options of a slot with their columns. */
+export const columnsWhere = (
+  options: readonly Option[],
+  holds: (option: Option) => boolean,
+  factor = 1,
+): Terms =>
+  options.flatMap((option, index) => (holds(option) ? [[factor, optionColumn(index)] as const] : []));
+
+const slotRows = (slot: Slot, options: readonly Option[], setUps: readonly SetUp[]): readonly Row[] => {
+  const own = columnsWhere(options, (option) => option.slot === slot.name);
+  const days = options.flatMap((option, index) =>
+    option.slot === slot.name && option.days > 0 ? [[option.days, optionColumn(index)] as const] : [],
+  );
+  return [
+    { stands: `${slot.title} must be settled`, terms: own, relation: '=', bound: 1 },
+    ...(days.length > 0
+      ? [{ stands: tie, terms: [...days, [-1, daysColumn] as const], relation: '<=', bound: 0 } as const]
+      : []),
+    ...setUps.flatMap(({ name }, index): readonly Row[] => {
+      const users = columnsWhere(
+        options,
+        (option) => option.slot === slot.name && option.setUps.some((setUp) => setUp.name === name),
+      );
+      return users.length > 0
+        ? [{ stands: tie, terms: [...users, [-1, setUpColumn(index)]], relation: '<=', bound: 0 }]
+        : [];
+    }),
+  ];
+};
+
+export const modelOf = (
+  engine: EngineType,
+  slots: readonly Slot[],
+  options: readonly Option[],
+  demands: Demands,
+): Model => {
+  const setUps = setUpsOf(options);
+  const columns = { options, setUps };
+  return {
+    ...columns,
+    rows: [
+      ...slots.flatMap((slot) => slotRows(slot, options, setUps)),
+      ...couplingRows(engine, slots, options),
+      ...demandRows(slots, options, demands, costTerms(columns)),
+    ],
+  };
+};
+
+const termText = (terms: Terms): string => {
+  const merged = new Map<string, number>();
+  for (const [factor, column] of terms) merged.set(column, (merged.get(column) ?? 0) + factor);
+  const kept = [...merged].filter(([, factor]) => factor !== 0);
+  return kept.length === 0
+    ? `0 ${daysColumn}`
+    : kept.map(([column, factor]) => `${factor < 0 ? '-' : '+'} ${Math.abs(factor)} ${column}`).join('\n  ');
+};
+
+/**
+ * The model as text in CPLEX LP format, as general solvers read it.
+ *
+ * @param model      columns and rows
+ * @param objective  what is made least
+ * @returns text, one term a line, since some readers take only short lines
+ */
+export const lpText = ({ rows, options, setUps }: Model, objective: Terms): string =>
+  [
+    'Minimize',
+    ` least: ${termText(objective)}`,
+    'Subject To',
+    ...rows.map(({ terms, relation, bound }, index) => ` r${index}: ${termText(terms)} ${relation} ${bound}`),
+    ` back: ${daysColumn} >= 0`,
+    'Binary',
+    ...options.map((_, index) => ` ${optionColumn(index)}`),
+    ...setUps.map((_, index) => ` ${setUpColumn(index)}`),
+    'End',
+    '',
+  ].join('\n');

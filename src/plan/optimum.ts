@@ -1,0 +1,91 @@
+/** @module The one best plan: least cost, then fewest days, then fewest new parts, then a stable order. */
+import {
+  costTerms,
+  daysColumn,
+  lpText,
+  type Model,
+  newPartTerms,
+  optionColumn,
+  type Row,
+  type Terms,
+} from './model.ts';
+import type { LinearAnswer, Option, Solve } from './plan-model.ts';
+import type { Slot } from './slot.ts';
+
+export interface Optimum {
+  readonly chosen: readonly Option[];
+  readonly setUps: Model['setUps'];
+  readonly cents: number;
+  readonly days: number;
+}
+
+/** Ranks are joined into one number up to this, so that a solver's tolerance cannot blur them. */
+const greatestRank = 1e6;
+
+const optimal = (answer: LinearAnswer, model: Model): LinearAnswer => {
+  if (answer.status !== 'optimal')
+    throw new Error(`the solver ended ${answer.status} on a model that has a plan`);
+  const lacking = model.options.findIndex((_, index) => answer.columns[optionColumn(index)] === undefined);
+  if (lacking >= 0) throw new Error(`the solver left out ${optionColumn(lacking)}`);
+  return answer;
+};
+
+const atMost = (terms: Terms, bound: number): Row => ({ stands: '', terms, relation: '<=', bound });
+
+const chosenBy = ({ columns }: LinearAnswer, { options }: Model): readonly Option[] =>
+  options.filter((_, index) => (columns[optionColumn(index)] ?? 0) > 0.5);
+
+/** Slots in turn, as many at once as their ranks can be joined into one exact number. */
+const rankTerms = (slots: readonly Slot[], { options }: Model): readonly Terms[] => {
+  const groups: Terms[] = [];
+  let terms: (readonly [number, string])[] = [];
+  let weight = 1;
+  // Back to front: the first slot of a group weighs most.
+  for (const slot of slots.toReversed()) {
+    const own = options.flatMap((option, index) => (option.slot === slot.name ? [optionColumn(index)] : []));
+    if (weight * own.length > greatestRank) {
+      groups.push(terms);
+      terms = [];
+      weight = 1;
+    }
+    const factor = weight;
+    terms.push(...own.map((column, rank) => [rank * factor, column] as const));
+    weight *= Math.max(1, own.length);
+  }
+  return [...groups, terms].toReversed();
+};
+
+/**
+ * The optimum, proved at each stage, or undefined where no plan exists.
+ *
+ * Each stage keeps what the ones before have reached. Costs, days to a quarter and counts of parts are held with a
+ * margin far below their smallest step and above the solver's tolerance.
+ */
+export const optimumOf = async (
+  slots: readonly Slot[],
+  model: Model,
+  solve: Solve,
+): Promise<Optimum | undefined> => {
+  const cost = costTerms(model);
+  const first = await solve(lpText(model, cost));
+  if (first.status === 'infeasible') return undefined;
+  const cents = Math.round(optimal(first, model).objective);
+  let held = [...model.rows, atMost(cost, cents + 0.5)];
+  const next = async (terms: Terms): Promise<LinearAnswer> =>
+    optimal(await solve(lpText({ ...model, rows: held }, terms)), model);
+
+  const daysTerms: Terms = [[1, daysColumn]];
+  const days = Math.max(0, (await next(daysTerms)).objective);
+  held = [...held, atMost(daysTerms, days + 1e-4)];
+  const parts = newPartTerms(model);
+  const newParts = Math.round((await next(parts)).objective);
+  held = [...held, atMost(parts, newParts + 0.5)];
+  let last: LinearAnswer | undefined;
+  for (const terms of rankTerms(slots, model)) {
+    last = await next(terms);
+    held = [...held, atMost(terms, Math.round(last.objective) + 0.5)];
+  }
+  const chosen = last ? chosenBy(last, model) : [];
+  const used = new Set(chosen.flatMap(({ setUps }) => setUps.map(({ name }) => name)));
+  return { chosen, setUps: model.setUps.filter(({ name }) => used.has(name)), cents, days };
+};

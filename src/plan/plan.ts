@@ -1,0 +1,41 @@
+/** @module The plan for the engine as a whole: the cheapest sound one, proved, or what stands in its way. */
+import { conflictOf } from './conflict.ts';
+import { modelOf } from './model.ts';
+import { optimumOf } from './optimum.ts';
+import { optionsOf } from './options.ts';
+import type { Planned, Solve } from './plan-model.ts';
+import type { PlanQuestion } from './question.ts';
+import { slotsOf } from './slot.ts';
+
+/**
+ * Chooses one option for each component: least cost, then fewest days, then fewest new parts, then the first in
+ * a stable order, so that the same job always gives the same plan.
+ *
+ * Every option is sound by itself (limits, clean-up, findings); couplings and demands hold for all together.
+ * Suppliers work side by side: the days are those of the slowest. The engine lasts as long as its shortest part.
+ *
+ * @param question  measured engine, findings, hours run, demands
+ * @param solve     a solver for mixed-integer programs that proves its optimum
+ * @returns the plan; or the conflict, none of whose members can be left out; or what must be measured first
+ */
+export const planEngine = async (question: PlanQuestion, solve: Solve): Promise<Planned> => {
+  const { engine } = question.sheet;
+  const { options, barred, missing } = optionsOf(question);
+  if (missing.length > 0) return { kind: 'not yet', missing };
+  const slots = slotsOf(engine);
+  const model = modelOf(engine, slots, options, question.demands);
+  const optimum = await optimumOf(slots, model, solve);
+  if (!optimum) return conflictOf(engine.title, slots, model, barred, solve);
+  const { chosen, setUps, cents } = optimum;
+  return {
+    kind: 'plan',
+    choices: chosen,
+    barred,
+    setUps,
+    cents,
+    days: Math.max(0, ...chosen.map(({ days }) => days)),
+    hours: Math.min(Number.POSITIVE_INFINITY, ...chosen.map(({ hours }) => hours)),
+    newParts: chosen.reduce((sum, { newParts }) => sum + newParts, 0),
+    bound: cents,
+  };
+};

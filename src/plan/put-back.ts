@@ -1,0 +1,76 @@
+/** @module Whether a used part may go back, with the hours it has left, or why not. */
+import { judge } from '../measure/judge.ts';
+import type { Judged } from '../measure/verdict-model.ts';
+import { formatFigure } from '../quantity/figure.ts';
+import { hoursLeft } from './hours-left.ts';
+import type { PlanQuestion } from './question.ts';
+import { judgingPlaces, type Slot } from './slot.ts';
+
+export type PutBack =
+  | { readonly kind: 'open'; readonly hours: number; readonly reason: string }
+  | { readonly kind: 'barred'; readonly says: string }
+  | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
+
+/** Everything that speaks on whether a slot goes back. */
+export const judgedOf = ({ sheet }: PlanQuestion, slot: Slot): readonly Judged[] =>
+  slot.component.judgedBy.flatMap((name) => {
+    const characteristic = sheet.engine.characteristics.get(name);
+    return characteristic
+      ? judgingPlaces(sheet.engine, slot, characteristic.at).map((place) => judge(sheet, name, place))
+      : [];
+  });
+
+const titled = ({ sheet }: PlanQuestion, { characteristic, place }: Judged): string =>
+  `${sheet.engine.characteristics.get(characteristic)?.title ?? characteristic} at ${place}`;
+
+const valueText = ({ value }: Judged): string => (value ? ` (${formatFigure(value.value, 3)} mm)` : '');
+
+/** The judged value that lasts least, with its hours. */
+const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[]) => {
+  let least: { readonly hours: number; readonly judged: Judged } | undefined;
+  for (const each of judged) {
+    const characteristic = question.sheet.engine.characteristics.get(each.characteristic);
+    if (!characteristic || !each.value || !each.limits) continue;
+    const left = hoursLeft(
+      each.value.value,
+      each.limits,
+      characteristic.wears,
+      question.hoursRun,
+      slot.component.life,
+    );
+    if (!least || left < least.hours) least = { hours: left, judged: each };
+  }
+  return least;
+};
+
+/**
+ * One characteristic outside or unsure bars it, as does a finding; what is not read yet leaves it open.
+ * Nothing judged at all means that nothing speaks against it: it is put back for the life of a new one.
+ */
+export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
+  const { component } = slot;
+  if (!component.putBack) return { kind: 'barred', says: 'a used one is never put back' };
+  const found = question.findings.find(
+    ({ component: name, place, mayGoBack }) =>
+      !mayGoBack && name === component.name && slot.places.some(({ id }) => id === place),
+  );
+  if (found) return { kind: 'barred', says: `found at ${found.place}: ${found.says}` };
+  const judged = judgedOf(question, slot);
+  for (const verdict of ['outside', 'not yet known', 'unsure'] as const) {
+    const such = judged.filter((each) => each.verdict === verdict);
+    const first = such[0];
+    if (!first) continue;
+    if (verdict === 'not yet known') {
+      return { kind: 'not yet known', missing: such.map((each) => titled(question, each)) };
+    }
+    return { kind: 'barred', says: `${titled(question, first)} is ${verdict}${valueText(first)}` };
+  }
+  const least = shortest(question, slot, judged);
+  return {
+    kind: 'open',
+    hours: Math.floor(least?.hours ?? component.life),
+    reason: least
+      ? `all within limits; ${titled(question, least.judged)}${valueText(least.judged)} has the least left`
+      : 'nothing speaks against it',
+  };
+};

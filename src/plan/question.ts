@@ -1,0 +1,21 @@
+/** @module What a plan is asked about: the measured engine, what was found on it, how long it ran, what is wanted. */
+import type { Sheet } from '../measure/sheet.ts';
+import type { Hours } from '../quantity/brand.ts';
+import type { Demands } from './plan-model.ts';
+
+/** What a finding means for the plan. */
+export interface FindingForPlan {
+  readonly place: string;
+  readonly component: string;
+  readonly mayGoBack: boolean;
+  /** A crack: it may not be machined either. */
+  readonly cracked: boolean;
+  readonly says: string;
+}
+
+export interface PlanQuestion {
+  readonly sheet: Sheet;
+  readonly findings: readonly FindingForPlan[];
+  readonly hoursRun: Hours;
+  readonly demands: Demands;
+}
