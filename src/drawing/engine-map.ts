@@ -80,6 +80,13 @@ const named = (box: Box, kind: PlaceKind): readonly SvgNode[] =>
       )
     : [];
 
+/** A place at which nothing is measured is drawn thin, and is no place to go to. */
+const bare = (box: Box, place: Place, kind: PlaceKind): readonly SvgNode[] => [
+  boxed(box, { fill: 'none', stroke: pens.faint }),
+  ...numbered(place, box, kind),
+  ...named(box, kind),
+];
+
 /** What cannot be measured but makes it an engine: centre line, webs, rods, flywheel. */
 const crankwork = (layout: EngineLayout): readonly SvgNode[] => {
   const left = layout.mains[0]?.x ?? 0;
@@ -162,10 +169,12 @@ export const engineMap = (
   const depth = (place: Place) =>
     order.indexOf(engine.placeKinds.get(place.kind)?.drawn ?? '') + 1 || order.length + 1;
   const sorted = [...engine.places.values()].sort((a, b) => depth(a) - depth(b));
+  const measured = new Set([...engine.characteristics.values()].map((one) => one.at));
   const drawn = sorted.flatMap((place) => {
     const box = layout.places.get(place.id);
     const kind = engine.placeKinds.get(place.kind);
     if (!box || !kind) return [];
+    if (!measured.has(kind.name)) return bare(box, place, kind);
     const mark = placeMarks.get(place.id) ?? 'nothing yet';
     return [
       svg(
@@ -181,7 +190,9 @@ export const engineMap = (
   });
   const counted = marks
     .map((mark) => {
-      const count = sorted.filter((place) => (placeMarks.get(place.id) ?? 'nothing yet') === mark).length;
+      const count = sorted.filter(
+        (place) => measured.has(place.kind) && (placeMarks.get(place.id) ?? 'nothing yet') === mark,
+      ).length;
       return `${count} ${mark}`;
     })
     .join(', ');

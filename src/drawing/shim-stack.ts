@@ -16,8 +16,11 @@ export interface Stack {
   readonly timingError?: Radians;
 }
 
-const signed = (value: number, places: number): string =>
-  `${value < 0 ? '−' : value > 0 ? '+' : '±'}${Math.abs(value).toFixed(places)}`;
+const signed = (value: number, places: number): string => {
+  const size = Math.abs(value).toFixed(places);
+  const sign = Number(size) === 0 ? '±' : value < 0 ? '−' : '+';
+  return `${sign}${size}`;
+};
 
 /** `+0.005 mm, 0.01° early`. */
 export const errorWords = ({ error, timingError }: Pick<Stack, 'error' | 'timingError'>): string => {

@@ -4,7 +4,7 @@ import type { EngineType } from '../../engine/engine-type.ts';
 import { optionWords } from '../../job/planning.ts';
 import type { Plan, Planned } from '../../plan/plan-model.ts';
 import { chooseIt } from './decide-actions.ts';
-import { hoursText, money, slotWords } from './plan-words.ts';
+import { amount, hoursText, money, slotWords } from './plan-words.ts';
 
 const PlanTable = ({
   engine,
@@ -23,7 +23,7 @@ const PlanTable = ({
           <th scope="col">what is done</th>
           <th scope="col">why</th>
           <th scope="col" className="number">
-            cost
+            cost, {currency}
           </th>
           <th scope="col" className="number">
             days
@@ -40,7 +40,7 @@ const PlanTable = ({
               {slotWords(engine, option.slot)}: {optionWords(option)}
             </th>
             <td>{option.reason}</td>
-            <td className="number figure">{money(option.cents, currency)}</td>
+            <td className="number figure">{amount(option.cents)}</td>
             <td className="number figure">{option.days}</td>
             <td className="number figure">{hoursText(option.hours)}</td>
           </tr>
@@ -49,7 +49,7 @@ const PlanTable = ({
           <tr key={setUp.name}>
             <th scope="row">set-up: {setUp.name}</th>
             <td>paid once for all that share it</td>
-            <td className="number figure">{money(setUp.cents, currency)}</td>
+            <td className="number figure">{amount(setUp.cents)}</td>
             <td className="number">—</td>
             <td className="number">—</td>
           </tr>

@@ -8,8 +8,11 @@ export const slotWords = (engine: EngineType, slot: string): string => {
   return place === undefined ? title : `${title}, ${engine.places.get(place)?.title ?? place}`;
 };
 
-export const money = (cents: number, currency: string): string =>
-  `${(cents / 100).toLocaleString('en-GB', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${currency}`;
+/** `1,234.50`, where the currency stands at the head of the column. */
+export const amount = (cents: number): string =>
+  (cents / 100).toLocaleString('en-GB', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
+
+export const money = (cents: number, currency: string): string => `${amount(cents)} ${currency}`;
 
 export const hoursText = (hours: number): string =>
   Number.isFinite(hours) ? `${Math.floor(hours).toLocaleString('en-GB')} h` : 'no limit known';

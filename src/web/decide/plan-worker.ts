@@ -1,9 +1,10 @@
 /** @module Solves the plan off the page: the model and its solver are fetched only when a plan is asked for. */
-
-import wasm from 'highs/runtime?url';
-import { type PlanQuestion, planEngine } from '../../plan/plan.ts';
+import loadHighs from 'highs';
+import solverFile from 'highs/runtime?url';
+import { planEngine } from '../../plan/plan.ts';
 import type { Planned } from '../../plan/plan-model.ts';
-import { highsSolver } from '../../solver/highs.ts';
+import type { PlanQuestion } from '../../plan/question.ts';
+import { solveWith } from '../../solver/solve-with-highs.ts';
 
 export type PlanAsked = PlanQuestion;
 
@@ -13,7 +14,8 @@ export type PlanTold =
 
 const told = async (asked: PlanAsked): Promise<PlanTold> => {
   try {
-    return { kind: 'planned', planned: await planEngine(asked, await highsSolver(wasm)) };
+    const highs = await loadHighs({ locateFile: () => solverFile });
+    return { kind: 'planned', planned: await planEngine(asked, solveWith(highs)) };
   } catch (trouble) {
     return { kind: 'failed', says: trouble instanceof Error ? trouble.message : String(trouble) };
   }

@@ -186,7 +186,7 @@ export const deskKeeper = (jobId: string, ports: DeskPorts): DeskKeeper => {
       asked = [...asked, { command, event: decided.value }];
       show({ job: evolve(view.job, decided.value), events: [...view.events, decided.value] });
       // The answer is painted before the network is asked.
-      later(0);
+      later(20);
       return answer(decided.value);
     },
     forget: (turned) => {

@@ -1,54 +1,49 @@
-/** @module Readings that look wrong: what they probably were, how likely, and the two ways out of a doubt. */
-import { useState } from 'react';
+/** @module Readings that look wrong: what they probably were, in the doubt's own words, and the two ways out of it. */
+import { memo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { EngineType } from '../../engine/engine-type.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
-import type { Cell, Reading } from '../../measure/reading.ts';
-import type { Doubt } from '../../measure/verdict-model.ts';
+import type { Cell } from '../../measure/reading.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useAct } from '../journal/use-desk.tsx';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { answerDoubt } from './measure-actions.ts';
+import type { Doubted } from './use-doubts.ts';
 
-const readingsById = (job: OpenJob): ReadonlyMap<string, Reading> =>
-  new Map([...job.sheet.readings.values()].flat().map((reading) => [reading.id, reading]));
-
-const oddsWords = (odds: number): string =>
-  odds >= 1000 ? 'more than 1000 to 1' : `about ${odds >= 10 ? Math.round(odds) : odds.toFixed(1)} to 1`;
+interface DoubtsProps {
+  readonly engine: EngineType;
+  readonly doubts: readonly Doubted[];
+  readonly answered: OpenJob['doubtsAnswered'];
+  readonly onCell: (cell: Cell) => void;
+}
 
 const OneDoubt = ({
-  job,
-  doubt,
+  engine,
+  doubted: { doubt, readings },
   onCell,
-}: {
-  readonly job: OpenJob;
-  readonly doubt: Doubt;
-  readonly onCell: (cell: Cell) => void;
-}) => {
+}: Pick<DoubtsProps, 'engine' | 'onCell'> & { readonly doubted: Doubted }) => {
   const act = useAct();
   const [why, setWhy] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
-  const readings = readingsById(job);
-  const inDoubt = doubt.readings.flatMap((id) => readings.get(id) ?? []);
-  const [first] = inDoubt;
+  const [first] = readings;
   return (
     <li className="note column" data-doubt={doubt.slip}>
       <p>
         <strong>
           <span aria-hidden="true">? </span>
           {doubt.says}
-        </strong>{' '}
-        Odds {oddsWords(doubt.odds)} against an honest reading.
+        </strong>
       </p>
-      {doubt.likely.length === 0 ? null : (
+      {doubt.likely.length < 2 ? null : (
         <ul>
-          {inDoubt.map((reading, at) => {
+          {readings.map((reading, at) => {
             const likely = doubt.likely[at];
             return (
               <li key={reading.id}>
-                {cellTitle(job.sheet.engine, reading.cell)}: read{' '}
+                {cellTitle(engine, reading.cell)}: read{' '}
                 <span className="figure">{typedText(reading.typed)}</span>
                 {likely ? (
                   <>
@@ -72,16 +67,8 @@ const OneDoubt = ({
   );
 };
 
-export const Doubts = ({
-  job,
-  doubts,
-  onCell,
-}: {
-  readonly job: OpenJob;
-  readonly doubts: readonly Doubt[];
-  readonly onCell: (cell: Cell) => void;
-}) => {
-  const open = doubts.filter(({ id }) => !job.doubtsAnswered.has(id));
+export const Doubts = memo(({ engine, doubts, answered, onCell }: DoubtsProps) => {
+  const open = doubts.filter(({ doubt }) => !answered.has(doubt.id));
   if (open.length === 0) return null;
   return (
     <section className="part" aria-label="Doubts">
@@ -89,10 +76,10 @@ export const Doubts = ({
         {open.length} {open.length === 1 ? 'doubt' : 'doubts'}
       </h2>
       <ul className="column" style={{ listStyle: 'none', padding: 0, margin: 0 }}>
-        {open.map((doubt) => (
-          <OneDoubt key={doubt.id} job={job} doubt={doubt} onCell={onCell} />
+        {open.map((one) => (
+          <OneDoubt key={one.doubt.id} engine={engine} doubted={one} onCell={onCell} />
         ))}
       </ul>
     </section>
   );
-};
+});

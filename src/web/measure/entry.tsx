@@ -1,12 +1,12 @@
 /** @module Entry of one number at a time. Enter takes it: from keys, a number pad, a foot switch or a gauge that types. */
-import { type FormEvent, useEffect, useRef, useState } from 'react';
-import { Button } from 'react-aria-components';
+import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { limitsOf } from '../../measure/limits.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { refusalText } from '../../quantity/refusal.ts';
 import { useAct } from '../journal/use-desk.tsx';
+import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
 import { InstrumentChoice, useInstrumentsFor } from './instrument-choice.tsx';
 import { bringInstrument, readEntry, takeReading, unitMeant } from './measure-actions.ts';
@@ -37,10 +37,10 @@ export const Entry = ({
   const [temperature, setTemperature] = useState('');
   const [wrong, setWrong] = useState<string>();
   const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
+  const id = useId();
   const input = useRef<HTMLInputElement>(null);
-  const instruments = useInstrumentsFor(job, characteristic);
-  const kind = characteristic?.instrument ?? '';
-  const chosen = instruments.find(({ name }) => name === picked[kind]) ?? instruments[0];
+  const instruments = useInstrumentsFor(job.sheet, cell.characteristic);
+  const chosen = instruments.find(({ name }) => name === picked[cell.characteristic]) ?? instruments[0];
   const key = cellKey(cell);
 
   // Whoever chose another cell means to read it now.
@@ -73,40 +73,44 @@ export const Entry = ({
   return (
     <section className="entry column" aria-label="Read one size">
       <form onSubmit={take} className="row">
-        <Field
-          className="grow big"
-          numeric
-          inputRef={input}
-          label={cellTitle(engine, cell)}
-          value={text}
-          onChange={(value) => {
-            setText(value);
-            setWrong(undefined);
-          }}
-          wrong={wrong}
-          hint={
-            <>
-              in {unit} unless you type another unit
-              {limits ? `; may go back ${span(limits.goesBack.least, limits.goesBack.greatest)}` : ''}
-              {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
-            </>
-          }
-        />
-        <Button type="submit" className="first">
+        <div className="field grow big">
+          <label htmlFor={id}>{cellTitle(engine, cell)}</label>
+          <input
+            id={id}
+            ref={input}
+            inputMode="decimal"
+            autoComplete="off"
+            spellCheck={false}
+            value={text}
+            aria-invalid={wrong !== undefined}
+            aria-describedby={`${id}-hint ${id}-wrong`}
+            onChange={(event) => {
+              setText(event.target.value);
+              setWrong(undefined);
+            }}
+          />
+          <span id={`${id}-hint`} className="hint">
+            in {unit} unless you type another unit
+            {limits ? `; may go back ${span(limits.goesBack.least, limits.goesBack.greatest)}` : ''}
+            {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
+          </span>
+          <span id={`${id}-wrong`} role="alert" className={wrong === undefined ? '' : 'wrong'}>
+            {wrong}
+          </span>
+        </div>
+        <button type="submit" className="first" disabled={!takeReading.enabled(job)}>
           {takeReading.label}
-        </Button>
+        </button>
       </form>
-      <details>
-        <summary>
-          In the hand: {chosen?.name ?? 'no instrument chosen'}; part at {temperature.trim() || '20'} °C
-          (change)
-        </summary>
+      <Aside
+        words={`In the hand: ${chosen?.name ?? 'no instrument chosen'}; part at ${temperature.trim() || '20'} °C (change)`}
+      >
         <div className="row" style={{ alignItems: 'start' }}>
           <div className="grow">
             <InstrumentChoice
               instruments={instruments}
               chosen={chosen}
-              onChange={(name) => setPicked({ ...picked, [kind]: name })}
+              onChange={(name) => setPicked({ ...picked, [cell.characteristic]: name })}
             />
           </div>
           <Field
@@ -117,7 +121,7 @@ export const Entry = ({
             numeric
           />
         </div>
-      </details>
+      </Aside>
     </section>
   );
 };

@@ -1,13 +1,14 @@
 /** @module Which instrument is in the hand: those brought to the job first, then those on the workshop's register. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { Characteristic } from '../../engine/engine-type.ts';
-import type { OpenJob } from '../../job/job.ts';
 import type { Instrument } from '../../measure/instrument.ts';
+import { instrumentsFor } from '../../measure/instrument-for.ts';
+import type { Sheet } from '../../measure/sheet.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useInstruments } from '../jobs/workshop-lists.ts';
 import { useAct } from '../journal/use-desk.tsx';
+import { Aside } from '../shell/aside.tsx';
 import { Choice, Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { bringInstrument, readEntry } from './measure-actions.ts';
@@ -15,18 +16,25 @@ import { bringInstrument, readEntry } from './measure-actions.ts';
 const words = (instrument: Instrument): string =>
   `${instrument.name}, ${instrument.kind}, ${instrument.range.least.text} to ${typedText(instrument.range.greatest)}`;
 
-/** Brought ones and the register's, those of the kind that the manual asks for first. */
-export const useInstrumentsFor = (
-  job: OpenJob,
-  characteristic: Characteristic | undefined,
-): readonly Instrument[] => {
+/** Brought ones and the register's, those that suit first. */
+export const useInstrumentsFor = (sheet: Sheet, characteristic: string): readonly Instrument[] => {
   const register = useInstruments().data;
-  const brought = job.sheet.instruments;
-  return useMemo(() => {
-    const all = [...brought.values(), ...(register ?? []).filter(({ name }) => !brought.has(name))];
-    const fits = (instrument: Instrument) => (instrument.kind === characteristic?.instrument ? 0 : 1);
-    return all.sort((a, b) => fits(a) - fits(b));
-  }, [brought, register, characteristic]);
+  const { instruments } = sheet;
+  const all = useMemo(
+    () => [...instruments.values(), ...(register ?? []).filter(({ name }) => !instruments.has(name))],
+    [instruments, register],
+  );
+  // Which one suits is settled when the hands turn to a characteristic, not at every reading of it.
+  // The sheet is asked as it then stands.
+  const [settled, setSettled] = useState<{
+    readonly characteristic: string;
+    readonly all: readonly Instrument[];
+    readonly order: readonly Instrument[];
+  }>({ characteristic: '', all, order: all });
+  if (settled.characteristic === characteristic && settled.all === all) return settled.order;
+  const order = instrumentsFor(sheet, characteristic, all);
+  setSettled({ characteristic, all, order });
+  return order;
 };
 
 export const InstrumentChoice = ({
@@ -67,8 +75,7 @@ export const InstrumentChoice = ({
               : `On its zero or master it showed ${typedText(chosen.zero)}.`
         }
       />
-      <details>
-        <summary>Note a zero check</summary>
+      <Aside words="Note a zero check">
         <div className="row">
           <Field
             className="grow"
@@ -80,7 +87,7 @@ export const InstrumentChoice = ({
           <Button onPress={noteZero}>Note it</Button>
         </div>
         <Refused refusal={refusal} />
-      </details>
+      </Aside>
     </div>
   );
 };

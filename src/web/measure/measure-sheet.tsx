@@ -53,12 +53,16 @@ export const MeasureSheet = () => {
 
   if (!cell) return <p>This engine type has nothing to measure.</p>;
   const shown = last ?? cell;
-  const openDoubts = doubts.filter(({ id }) => !job.doubtsAnswered.has(id)).length;
+  const openDoubts = doubts.filter(({ doubt }) => !job.doubtsAnswered.has(doubt.id)).length;
   return (
     <>
       <ThreeAnswers
         where={engine.places.get(cell.place)?.title ?? cell.place}
-        now={`read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`}
+        now={
+          unread === undefined
+            ? 'all is read: go on to Decide, or read a place again'
+            : `read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`
+        }
         right={
           <>
             {last ? verdictShort(job, last) : 'nothing read yet on this sheet'}
@@ -68,7 +72,7 @@ export const MeasureSheet = () => {
       />
       <Entry job={job} cell={cell} onTaken={taken} />
       <VerdictShown job={job} cell={shown} />
-      <Doubts job={job} doubts={doubts} onCell={goTo} />
+      <Doubts engine={engine} doubts={doubts} answered={job.doubtsAnswered} onCell={goTo} />
       <section className="part" aria-label="Readings of this place">
         <h2>{engine.places.get(cell.place)?.title}</h2>
         <PlaceTable

@@ -1,6 +1,5 @@
 /** @module Everything read and worked out at one place; each cell is a way to read it again. */
 import { memo } from 'react';
-import { Button } from 'react-aria-components';
 import type { EngineType } from '../../engine/engine-type.ts';
 import { type Cell, cellKey, type Reading } from '../../measure/reading.ts';
 import type { Judged, JudgedCell } from '../../measure/verdict-model.ts';
@@ -25,16 +24,17 @@ const CellButton = ({
   const taken = readings.get(key) ?? [];
   const last = taken.at(-1);
   return (
-    <Button
+    <button
+      type="button"
       className="cell-button"
-      onPress={() => onCell(judged.cell)}
+      onClick={() => onCell(judged.cell)}
       {...(key === at ? { 'aria-current': 'true' as const } : {})}
     >
       <span className="heard-only">{name}: </span>
       <span className="figure">{last ? `${last.typed.text} ${last.typed.unit}` : '—'}</span>
       <span>{last ? <VerdictWords verdict={judged.verdict} /> : 'not read'}</span>
       {taken.length > 1 ? <span className="faint">{taken.length} times</span> : null}
-    </Button>
+    </button>
   );
 };
 

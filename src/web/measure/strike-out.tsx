@@ -19,8 +19,7 @@ export const StrikeOut = ({ reading }: { readonly reading: string }) => {
     if (!refused) announce('Struck out.');
   };
   return (
-    <details className="no-print">
-      <summary>This reading does not count</summary>
+    <>
       <div className="row">
         <Field className="grow" label="Why it does not count" value={why} onChange={setWhy} />
         <Button onPress={strike} isDisabled={!strikeOut.enabled(job)}>
@@ -28,6 +27,6 @@ export const StrikeOut = ({ reading }: { readonly reading: string }) => {
         </Button>
       </div>
       <Refused refusal={refusal} />
-    </details>
+    </>
   );
 };

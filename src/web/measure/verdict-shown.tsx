@@ -7,6 +7,7 @@ import { judgeCell } from '../../measure/judge.ts';
 import { limitsOf } from '../../measure/limits.ts';
 import type { Cell } from '../../measure/reading.ts';
 import { Drawing } from '../drawing/drawing.tsx';
+import { Aside } from '../shell/aside.tsx';
 import { VerdictWords } from '../shell/verdict-words.tsx';
 import { StrikeOut } from './strike-out.tsx';
 
@@ -53,7 +54,11 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
           : `, ${percent(judged.conformance)} sure that it may go back`}
       </p>
       {zone ? <Drawing drawing={zone} /> : null}
-      {judged.reading === undefined ? null : <StrikeOut key={judged.reading} reading={judged.reading} />}
+      {judged.reading === undefined ? null : (
+        <Aside words="This reading does not count">
+          <StrikeOut key={judged.reading} reading={judged.reading} />
+        </Aside>
+      )}
     </section>
   );
 };

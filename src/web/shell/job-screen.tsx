@@ -1,5 +1,5 @@
 /** @module One job: its title block, its phases, the engine as the map, and the sheet of the phase. */
-import { type ComponentType, useEffect, useState } from 'react';
+import { type ComponentType, useEffect, useMemo, useState } from 'react';
 import { Redirect } from 'wouter';
 import type { OpenJob } from '../../job/job.ts';
 import { phaseOf } from '../../job/phase.ts';
@@ -90,24 +90,32 @@ const OpenJobScreen = ({
   readonly slug: string;
 }) => {
   const shown = shownAt[slug];
+  // Made once a phase: what the network says changes the title block alone, a reading what shows the job.
+  const work = useMemo(() => {
+    if (!shown) return null;
+    const { sheet: Shown, map } = shown;
+    return (
+      <JobMap shown={map}>
+        <Shown />
+      </JobMap>
+    );
+  }, [shown]);
+  const phases = useMemo(() => <Phases slug={slug} />, [slug]);
   if (!shown)
     return <Redirect to={addressOf(job.head.event?.job ?? '', phaseNamed(phaseOf(job).name).slug)} replace />;
-  const { sheet: Shown, map } = shown;
   const name = phaseAt(slug)?.name ?? '';
   return (
     <JobOnBench keeper={keeper} job={job}>
       <Sheet
         heading={`${name}, job ${job.booked.number}`}
         block={<Block job={job} desk={desk} slug={slug} />}
-        phases={<Phases slug={slug} />}
+        phases={phases}
       >
         <h1 className="heard-only">
           {name}, job {job.booked.number}
         </h1>
         <TurnedBackNotes desk={desk} keeper={keeper} />
-        <JobMap shown={map}>
-          <Shown />
-        </JobMap>
+        {work}
       </Sheet>
     </JobOnBench>
   );
