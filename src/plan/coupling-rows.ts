@@ -1,7 +1,7 @@
 /** @module Couplings as rows: sizes that follow one another, parts that are renewed with others. */
 import type { Coupling, EngineType } from '../engine/engine-type.ts';
-import { columnsWhere, type Row } from './model.ts';
 import type { Option } from './plan-model.ts';
+import { columnsWhere, type Row } from './row.ts';
 import { type Slot, touches } from './slot.ts';
 
 const pairs = (slots: readonly Slot[], first: string, second: string): readonly (readonly [Slot, Slot])[] =>

@@ -1,7 +1,7 @@
 /** @module Demands as rows, each with its words: hours, days and cost wanted, and what a person has fixed. */
 import { formatFigure } from '../quantity/figure.ts';
-import { columnsWhere, daysColumn, type Row, type Terms } from './model.ts';
 import type { Demands, Option } from './plan-model.ts';
+import { columnsWhere, daysColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 
 export const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;

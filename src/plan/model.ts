@@ -3,17 +3,8 @@ import type { EngineType } from '../engine/engine-type.ts';
 import { couplingRows } from './coupling-rows.ts';
 import { demandRows } from './demand-rows.ts';
 import type { Demands, Option, SetUp } from './plan-model.ts';
+import { columnsWhere, daysColumn, optionColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
-
-export type Terms = readonly (readonly [factor: number, column: string])[];
-
-/** A row with the demand or rule that it stands for, so that a conflict can be told in words. */
-export interface Row {
-  readonly stands: string;
-  readonly terms: Terms;
-  readonly relation: '=' | '<=' | '>=';
-  readonly bound: number;
-}
 
 export interface Model {
   readonly rows: readonly Row[];
@@ -22,10 +13,7 @@ export interface Model {
   readonly setUps: readonly SetUp[];
 }
 
-export const optionColumn = (index: number): string => `x${index}`;
 const setUpColumn = (index: number): string => `s${index}`;
-/** Days until all is back. */
-export const daysColumn = 't';
 /** A row that no demand or rule stands behind: it only ties columns together. */
 const tie = '';
 
@@ -41,14 +29,6 @@ export const costTerms = ({ options, setUps }: Omit<Model, 'rows'>): Terms => [
 
 export const newPartTerms = ({ options }: Pick<Model, 'options'>): Terms =>
   options.map(({ newParts }, index) => [newParts, optionColumn(index)] as const);
-
-/** Options of a slot with their columns. */
-export const columnsWhere = (
-  options: readonly Option[],
-  holds: (option: Option) => boolean,
-  factor = 1,
-): Terms =>
-  options.flatMap((option, index) => (holds(option) ? [[factor, optionColumn(index)] as const] : []));
 
 const slotRows = (slot: Slot, options: readonly Option[], setUps: readonly SetUp[]): readonly Row[] => {
   const own = columnsWhere(options, (option) => option.slot === slot.name);

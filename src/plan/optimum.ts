@@ -1,15 +1,7 @@
 /** @module The one best plan: least cost, then fewest days, then fewest new parts, then a stable order. */
-import {
-  costTerms,
-  daysColumn,
-  lpText,
-  type Model,
-  newPartTerms,
-  optionColumn,
-  type Row,
-  type Terms,
-} from './model.ts';
+import { costTerms, lpText, type Model, newPartTerms } from './model.ts';
 import type { LinearAnswer, Option, Solve } from './plan-model.ts';
+import { daysColumn, optionColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 
 export interface Optimum {
