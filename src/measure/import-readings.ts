@@ -103,7 +103,7 @@ const assumed = (
     {
       ...error(
         first ? rowOf(first) : 0,
-        `the register has no instrument ${name}: the usual figures of a ${kind} are taken, and its zero as never checked`,
+        `the register has no instrument ${name}: the usual figures of an instrument of the kind “${kind}” are taken, and its zero as never checked`,
         name,
         'put it in the register with the figures of its certificate',
       ),

@@ -1,7 +1,7 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
 import type { Planned } from '../../plan/plan-model.ts';
-import { type Answer, answer } from '../../quantity/refusal.ts';
-import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
+import { type Answer, answer, refusalText } from '../../quantity/refusal.ts';
+import type { Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
 import { demandOptions, planned } from '../planning.ts';
@@ -9,8 +9,15 @@ import { type SheetSource, sheetOf, sheetOptions } from '../sheet-source.ts';
 
 export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcome> => {
   if (found.kind === 'conflict') {
-    const no = answerNo(found);
-    return no.kind === 'answer' ? answer({ ...no.value, json: found }) : no;
+    return answer({
+      text: '',
+      json: found,
+      warnings: [
+        `endfloat: ${plain(refusalText(found))}`,
+        ...found.demands.map((demand) => `  ${plain(demand)}`),
+      ],
+      no: true,
+    });
   }
   return answer({
     text: '',
