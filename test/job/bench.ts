@@ -110,17 +110,23 @@ export const measured = (): Bench => {
   return bench;
 };
 
+/** A plan for sound journals: all put back but the shells, which come new with their carriage. */
 export const plan: Extract<Request, { kind: 'choose plan' }> = {
   kind: 'choose plan',
-  choices: ['mains', 'pumps@pump.1', 'pumps@pump.2'].map((slot) => ({
-    slot,
-    option: `${slot}:put back:standard:`,
-    says: 'put back',
-    cents: 0,
-  })),
-  cents: 0,
-  days: 0,
-  hours: 3000,
+  choices: [
+    { slot: 'mains', option: 'mains:put back:standard:', says: 'put back', cents: 0 },
+    {
+      slot: 'main-shells',
+      option: 'main-shells:replace:standard:Ashlar Parts',
+      says: 'replace, standard',
+      cents: 4000,
+    },
+    { slot: 'pumps@pump.1', option: 'pumps@pump.1:put back:standard:', says: 'put back', cents: 0 },
+    { slot: 'pumps@pump.2', option: 'pumps@pump.2:put back:standard:', says: 'put back', cents: 0 },
+  ],
+  cents: 4600,
+  days: 1,
+  hours: 6000,
 };
 
 /** As `measured`, with the plan agreed. */

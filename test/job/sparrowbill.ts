@@ -48,6 +48,13 @@ components:
       steps:
         - name: '0.25'
           limits: { new: { least: 49.725 mm, greatest: 49.740 mm }, wear: { least: 49.690 mm } }
+  main-shells:
+    title: main bearing shells
+    at: main
+    together: true
+    judged-by: []
+    put-back: true
+    life: 8000 h
   pumps:
     title: fuel pumps
     at: pump
@@ -57,7 +64,17 @@ components:
     life: 6000 h
 offers:
   - { component: mains, does: machine, size: '0.25', supplier: Ashlar Grinding, price: '180.00', per: set, days: 4 }
+  - component: main-shells
+    does: replace
+    size: standard
+    supplier: Ashlar Parts
+    price: '40.00'
+    per: set
+    set-up: { name: carriage, price: '6.00' }
+    days: 1
   - { component: pumps, does: replace, size: standard, supplier: Ashlar Fuel, price: '95.00', per: place, days: 2 }
+couplings:
+  - { kind: renew with, if: mains, is: [machine], renew: main-shells }
 operations:
   lift-crankshaft: { title: Lift the crankshaft, phase: strip, at: main, cautions: [Sling it at two journals.] }
   lay-crankshaft:

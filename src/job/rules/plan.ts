@@ -1,37 +1,93 @@
 /** @module May this plan be chosen, and may the owner's agreement be noted? */
 import { chooseName } from '../../engine/nearest-name.ts';
-import { slotsOf } from '../../plan/slot.ts';
+import { couplingRows } from '../../plan/coupling-rows.ts';
+import { type Options, optionsOf } from '../../plan/options.ts';
+import type { Option } from '../../plan/plan-model.ts';
+import { type Slot, slotsOf } from '../../plan/slot.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
+import { planQuestionOf } from '../planning.ts';
 import { blank, type Trouble, trouble } from './trouble.ts';
 
-export const choosePlanTrouble = (job: OpenJob, { choices }: RequestOf<'choose plan'>): Trouble => {
-  const slots = slotsOf(job.sheet.engine).map(({ name }) => name);
+type Asked = RequestOf<'choose plan'>;
+
+const again = 'plan again from the readings as they stand now';
+
+const listed = (names: readonly string[]): string =>
+  names.length > 6 ? `${names.slice(0, 6).join(', ')} and ${names.length - 6} more` : names.join(', ');
+
+/** Each slot decided, once, and nothing else decided. */
+const slotTrouble = (job: OpenJob, slots: readonly Slot[], { choices }: Asked): Trouble => {
+  const names = slots.map(({ name }) => name);
   const chosen = new Set<string>();
-  for (const { slot, option } of choices) {
-    if (!slots.includes(slot))
+  for (const { slot } of choices) {
+    if (!names.includes(slot))
       return trouble(
         `${job.sheet.engine.title} has nothing to decide called “${slot}”`,
         'plan',
-        chooseName(slot, slots),
+        chooseName(slot, names),
       );
     if (chosen.has(slot)) return trouble(`“${slot}” is decided twice`, 'plan', 'choose one option for it');
-    if (!option.startsWith(`${slot}:`))
-      return trouble(
-        `the option “${option}” does not belong to ${slot}`,
-        'plan',
-        'choose one that the plan shows there',
-      );
     chosen.add(slot);
   }
-  const left = slots.filter((slot) => !chosen.has(slot));
+  const left = names.filter((name) => !chosen.has(name));
   return left.length === 0
     ? undefined
     : trouble(
-        `${left.length} of ${slots.length} are not decided: ${left.slice(0, 6).join(', ')}${left.length > 6 ? ' …' : ''}`,
+        `${left.length} of ${names.length} are not decided: ${listed(left)}`,
         'plan',
         'choose an option for each',
       );
+};
+
+/** An option that is not open, with what bars it where that is known. */
+const optionTrouble = ({ options, barred, missing }: Options, { choices }: Asked): Trouble => {
+  if (missing.length > 0)
+    return trouble(`not everything is measured: ${listed(missing)}`, 'plan', 'measure it first, then plan');
+  for (const { slot, option, cents } of choices) {
+    const open = options.find((one) => one.slot === slot && one.id === option);
+    if (open === undefined) {
+      const bars = barred.filter((one) => one.slot === slot).map(({ says }) => says);
+      const why = bars.length > 0 ? ` (${bars.join('; ')})` : '';
+      return trouble(`“${option}” is not open${why}`, slot, again);
+    }
+    if (open.cents !== cents) return trouble(`“${option}” has another price`, slot, again);
+  }
+  return undefined;
+};
+
+/** Couplings with one option chosen in each slot: every column is 1. */
+const couplingTrouble = (job: OpenJob, slots: readonly Slot[], chosen: readonly Option[]): Trouble => {
+  const broken = couplingRows(job.sheet.engine, slots, chosen).find(({ terms, relation, bound }) => {
+    const sum = terms.reduce((total, [factor]) => total + factor, 0);
+    return relation === '=' ? sum !== bound : relation === '<=' ? sum > bound : sum < bound;
+  });
+  return broken && trouble(broken.stands, 'plan', again);
+};
+
+const sumTrouble = (chosen: readonly Option[], asked: Asked): Trouble => {
+  const setUps = new Map(chosen.flatMap((option) => option.setUps.map(({ name, cents }) => [name, cents])));
+  const cents = [...chosen.map((option) => option.cents), ...setUps.values()].reduce(
+    (sum, one) => sum + one,
+    0,
+  );
+  const days = Math.max(0, ...chosen.map((option) => option.days));
+  const hours = Math.min(...chosen.map((option) => option.hours));
+  // Two makes of browser may differ in the last digit of a logarithm.
+  const sameHours = Math.abs(hours - asked.hours) <= 1e-6 * Math.abs(hours);
+  return cents === asked.cents && days === asked.days && sameHours
+    ? undefined
+    : trouble('the cost, days or hours are not what the choices come to', 'plan', again);
+};
+
+export const choosePlanTrouble = (job: OpenJob, asked: Asked): Trouble => {
+  const slots = slotsOf(job.sheet.engine);
+  const wrong = slotTrouble(job, slots, asked);
+  if (wrong !== undefined) return wrong;
+  const open = optionsOf(planQuestionOf(job));
+  const ids = new Set(asked.choices.map(({ option }) => option));
+  const chosen = open.options.filter(({ id }) => ids.has(id));
+  return optionTrouble(open, asked) ?? couplingTrouble(job, slots, chosen) ?? sumTrouble(chosen, asked);
 };
 
 export const noteAgreementTrouble = (job: OpenJob, asked: RequestOf<'note agreement'>): Trouble =>
