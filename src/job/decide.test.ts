@@ -73,6 +73,16 @@ const decideOn = (command: Parameters<typeof decide>[1]): string => {
   return answer.kind === 'refused' ? answer.refusal.remedy : 'accepted';
 };
 
+describe('a job whose engine type cannot be read', () => {
+  it('takes nothing, and says why', () => {
+    const bench = bookedIn();
+    const [first] = bench.events;
+    if (first?.fact.kind !== 'booked in') throw new Error('a journal begins with a booking in');
+    bench.job = replay([{ ...first, fact: { ...first.fact, engineType: 'cylinders: two' } }]);
+    expect(bench.refused({ kind: 'hand over', to: 'W. Heron', note: '' })).toContain('cannot be read');
+  });
+});
+
 describe('a command sent again', () => {
   it('right away is answered with the event that it became', () => {
     const bench = bookedIn();

@@ -1,10 +1,10 @@
 /** @module Folds events into the state of a job. It takes whatever was stored: it never refuses and never throws. */
 
-import { readEngineType } from '../engine/read-engine-type.ts';
 import type { Trouble } from '../engine/trouble.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { noHash } from './chain.ts';
+import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Head, Job, OpenJob, Signed } from './job.ts';
 
@@ -30,7 +30,7 @@ const whyUnreadable = (troubles: readonly Trouble[]): Refusal => {
 };
 
 const opened = (head: Head, booked: Booked): Job => {
-  const { engine, troubles } = readEngineType(booked.engineType);
+  const { engine, troubles } = engineOfJob(booked.engineType);
   if (engine === undefined) return { kind: 'unreadable', head, why: whyUnreadable(troubles), booked };
   return {
     kind: 'open',

@@ -1,10 +1,11 @@
 /** @module May this engine be booked in? */
-import { readEngineType } from '../../engine/read-engine-type.ts';
+
 import type { RequestOf } from '../command.ts';
+import { engineOfJob } from '../engine-of-job.ts';
 import { badFigure, blank, type Trouble, trouble } from './trouble.ts';
 
 const badType = (text: string): Trouble => {
-  const { engine, troubles } = readEngineType(text);
+  const { engine, troubles } = engineOfJob(text);
   if (engine !== undefined) return undefined;
   const errors = troubles.filter(({ weight }) => weight === 'error');
   const [first] = errors;
