@@ -56,7 +56,7 @@ export const sortOut = (command: TerminalCommand, typed: readonly string[], worl
       continue;
     }
     const value = token.value;
-    if (value === undefined || value === '' || (!token.inlineValue && value.startsWith('-')))
+    if (value === undefined || value === '' || (!token.inlineValue && value.startsWith('-') && value !== '-'))
       return refuse(`--${spec.name} wants a value`, where, `write --${spec.name} ${spec.value}`);
     const before = values.get(spec.name) ?? [];
     if (before.length > 0 && spec.many !== true)
