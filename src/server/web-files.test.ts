@@ -1,4 +1,6 @@
 /** @module The browser app's files. */
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { type Desk, job, openDesk, refusalOf } from '../../test/server/desk.ts';
 
@@ -31,6 +33,12 @@ describe('the app’s files', () => {
     expect((await desk.get('/assets/other.js')).status).toBe(404);
     expect((await desk.get('/api/nothing')).status).toBe(404);
     expect((await refusalOf(await desk.get('/api/nothing'))).what).toContain('/api/nothing');
+  });
+
+  it('are found when the app is built anew while it is served', async () => {
+    expect((await desk.get('/assets/main-cd34.js')).status).toBe(404);
+    writeFileSync(join(desk.webFolder, 'assets', 'main-cd34.js'), 'export const anew = true;');
+    expect(await (await desk.get('/assets/main-cd34.js')).text()).toContain('anew');
   });
 
   it('say how to build them where they are not built', async () => {

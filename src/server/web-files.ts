@@ -38,14 +38,20 @@ const notBuilt = `<!doctype html><html lang="en"><meta charset="utf-8"><title>En
 const lasting = (address: string): boolean => address.startsWith('/assets/');
 
 export const webFiles = (folder: string): Hono => {
-  const files = listed(folder);
+  let files = listed(folder);
   const routes = new Hono();
+  /** The app may be built anew while it is served: what is not known is looked for once more. */
+  const find = (address: string): string | undefined => {
+    if (!files.has(address)) files = listed(folder);
+    return files.get(address);
+  };
   routes.get('*', async (context) => {
-    const asked = files.has(context.req.path) ? context.req.path : '/index.html';
+    const own = find(context.req.path === '/' ? '/index.html' : context.req.path);
     // A missing picture or script is missing; only places in the app fall back to its page.
-    if (asked === '/index.html' && extname(context.req.path) !== '' && context.req.path !== asked)
+    if (own === undefined && extname(context.req.path) !== '')
       return context.text('there is no such file', 404);
-    const path = files.get(asked);
+    const asked = own === undefined || context.req.path === '/' ? '/index.html' : context.req.path;
+    const path = own ?? find(asked);
     if (path === undefined) return context.html(notBuilt, 503);
     context.header('content-type', kinds[extname(path)] ?? 'application/octet-stream');
     context.header('cache-control', lasting(asked) ? 'public, max-age=31536000, immutable' : 'no-cache');

@@ -24,6 +24,8 @@ type Headers = Readonly<Record<string, string>>;
 
 export interface Desk {
   readonly store: Store;
+  /** Where the browser app is. */
+  readonly webFolder: string;
   /** What the program was told of its own faults. */
   readonly faults: readonly unknown[];
   readonly get: (path: string, headers?: Headers) => Promise<Response>;
@@ -68,6 +70,7 @@ const deskOn = (store: Store, webFolder: string): Desk => {
     });
   return {
     store,
+    webFolder,
     faults,
     get: async (path, headers = {}) =>
       app.request(`http://${host}${path}`, { headers: { host, ...headers } }),
