@@ -9,7 +9,7 @@ import { type Story, story, storyId } from '../story.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' });
 
-const decide = async (job: Story, solve: Solve): Promise<void> => {
+const choose = async (job: Story, solve: Solve): Promise<void> => {
   const plan = await planEngine(planQuestionOf(job.job()), solve);
   if (plan.kind !== 'plan') throw new Error(`the finished job has no plan: ${JSON.stringify(plan)}`);
   job.tell(foreman, 40, choosePlan(plan));
@@ -61,7 +61,8 @@ const runIn = (job: Story): void => {
 const begins = '2026-09-07T08:10:00Z';
 export const finishedId = storyId(3, begins);
 
-export const finished = async (solve: Solve): Promise<Story> => {
+/** Until the owner has agreed to the plan. */
+export const decided = async (solve: Solve): Promise<Story> => {
   const job = story(3, begins);
   await bookIn(job, './engines/mudlark-1.yaml', {
     number: 'J-3',
@@ -93,7 +94,12 @@ export const finished = async (solve: Solve): Promise<Story> => {
     mayGoBack: false,
     says: 'lining worn to the bronze over the loaded half',
   });
-  await decide(job, solve);
+  await choose(job, solve);
+  return job;
+};
+
+export const finished = async (solve: Solve): Promise<Story> => {
+  const job = await decided(solve);
   await proveParts(job);
   signAll(job, fitter, ['build']);
   job.tell(fitter, 10, {

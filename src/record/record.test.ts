@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
+import { decided, finished } from '../../demo/jobs/finished.ts';
 import { type Story, story } from '../../demo/story.ts';
-import type { RequestOf } from '../job/command.ts';
-import { slotsOf } from '../plan/slot.ts';
+import { highsSolver } from '../solver/highs.ts';
 import { recordOf } from './record.ts';
 
 const engineType = readFileSync(new URL('../../demo/engines/mudlark-1.yaml', import.meta.url), 'utf8');
@@ -30,18 +30,6 @@ const begun = (): Story => {
 const read = (job: Story, axis: string, text: string, unit = 'mm'): void => {
   const cell = { place: 'big-end.1', characteristic: 'big-end-journal-diameter', plane: 'front', axis };
   job.tell('Odo Ferrick', 2, { kind: 'take reading', cell, typed: { text, unit }, instrument: 'mic-25-50' });
-};
-
-const decide = (job: Story, does: (slot: string) => string): void => {
-  const choices: RequestOf<'choose plan'>['choices'] = slotsOf(job.job().sheet.engine).map(
-    ({ name: slot }) => ({
-      slot,
-      option: `${slot}:${does(slot)}:standard:`,
-      says: 'as decided for this test',
-      cents: 100,
-    }),
-  );
-  job.tell('Perpetua Sallow', 5, { kind: 'choose plan', choices, cents: 5000, days: 3, hours: 2500 });
 };
 
 const sectionOf = (job: Story, name: string) => {
@@ -89,34 +77,48 @@ describe('a record', () => {
     expect(text).toMatch(/39\.966 mm .* counts/);
   });
 
-  it('keeps what was found apart from what was built', () => {
-    const job = begun();
-    read(job, 'vertical', '39.930');
-    decide(job, () => 'machine');
-    job.tell('Odo Ferrick', 1, { kind: 'note size found', component: 'big-ends', size: '0.25' });
-    read(job, 'vertical', '39.733');
-    // source: reading less the zero of 0.001 mm that the register gives for this micrometer
+  it('keeps what was found apart from what was built', async () => {
+    const job = await finished(await highsSolver());
+    // source: the readings of the demo less the zero of 0.001 mm that the register gives for this bore gauge
     expect(textOf(job, 'verdicts as found')).toMatch(
-      /39\.975 mm to 39\.990 mm \| at least 39\.940 mm \| 39\.929 mm .* outside/,
+      /barrel bore \| 78\.000 mm to 78\.020 mm \| at most 78\.140 mm \| 78\.157 mm .* outside/,
     );
     expect(textOf(job, 'verdicts as built')).toMatch(
-      /39\.725 mm to 39\.740 mm \| at least 39\.690 mm \| 39\.732 mm/,
+      /barrel bore \| 78\.500 mm to 78\.520 mm \| at most 78\.640 mm \| 78\.5\d\d mm .* within, as new/,
     );
-    expect(textOf(job, 'verdicts as built')).not.toContain('39.929');
+    expect(textOf(job, 'verdicts as built')).not.toContain('78.157');
+    expect(textOf(job, 'deviations')).toBe('None: everything asked for was done, proved and answered.');
   });
 
-  it('names at the front what was put back though outside, and what was not measured again', () => {
-    const job = begun();
-    read(job, 'vertical', '39.930');
-    decide(job, (slot) => (slot === 'big-ends' ? 'put back' : 'replace'));
+  it('names at the front what turned out poor after the plan, and what was not measured again', async () => {
+    const job = await decided(await highsSolver());
+    const cell = {
+      place: 'main.1',
+      characteristic: 'main-journal-diameter',
+      plane: 'front',
+      axis: 'vertical',
+    };
+    const typed = { text: '41.930', unit: 'mm' };
+    job.tell('Odo Ferrick', 2, { kind: 'take reading', cell, typed, instrument: 'mic-25-50' });
     expect(textOf(job, 'deviations')).toContain(
-      'big end, big end journal diameter | big end journal of the crankshaft: put back though outside',
+      'main bearing 1, main journal diameter | outside when measured again',
     );
-    expect(textOf(job, 'deviations')).toMatch(
-      /cylinder barrel \| machined or renewed by the plan and not measured again: cylinder barrel, barrel bore;/,
+    expect(textOf(job, 'deviations')).toContain(
+      'cylinder barrel | machined or renewed by the plan and not measured again: cylinder barrel, barrel bore;',
     );
-    expect(textOf(job, 'deviations')).toContain("the owner's agreement is not noted");
+    expect(textOf(job, 'deviations')).toContain('fuel pump | no shim pack is noted as fitted');
     expect(recordOf(job.job(), job.events()).sections[0]?.name).toBe('deviations');
+  });
+
+  it('says what was decided for each component and why, what it costs, and who agreed', async () => {
+    const text = textOf(await decided(await highsSolver()), 'plan');
+    expect(text).toMatch(
+      /^Chosen by Perpetua Sallow, .* crowns in all, ready in \d+ days, good for \d+ hours more\.$/m,
+    );
+    expect(text).toMatch(/^Agreed by Tamsin Orrell, by telephone/m);
+    expect(text).toMatch(
+      /^cylinder barrel \| machine to 0\.50, by Pellow's Boring Mill: cleans up .* \| 78\.00 crowns$/m,
+    );
   });
 
   it('names an instrument that was read with and whose zero was never checked', () => {

@@ -3,7 +3,12 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
+import { decided } from '../../demo/jobs/finished.ts';
 import { story } from '../../demo/story.ts';
+import { seal } from '../job/chain.ts';
+import type { JobEvent } from '../job/event.ts';
+import { replay } from '../job/evolve.ts';
+import { highsSolver } from '../solver/highs.ts';
 import { fileOf, pageOf } from './record.ts';
 import { verifyRecord } from './verify.ts';
 
@@ -112,6 +117,30 @@ describe('a record', () => {
     const at = events.findIndex((event) => event.fact.kind === 'reading taken');
     const verified = verifyRecord(file.replace('"text": "54.961"', '"text": "54.971"'));
     expect(verified).toMatchObject({ kind: 'not verified', refusal: { where: `event ${at + 1}` } });
+  });
+
+  it('does not verify with a plan that its readings do not give, though the forger makes the whole chain anew', async () => {
+    const whole = await decided(await highsSolver());
+    const forged: JobEvent[] = [];
+    for (const event of whole.events()) {
+      const { hash: _, ...rest } = event;
+      const fact =
+        event.fact.kind === 'plan chosen' ? { ...event.fact, cents: event.fact.cents - 100 } : event.fact;
+      const sealed = seal({ ...rest, fact, before: forged.at(-1)?.hash ?? event.before });
+      if (sealed.kind === 'refused') throw new Error('the forger cannot seal');
+      forged.push(sealed.value);
+    }
+    const shown = replay(forged);
+    if (shown.kind !== 'open') throw new Error('the forgery does not open');
+    const chosen = forged.findIndex((event) => event.fact.kind === 'plan chosen');
+    expect(verifyRecord(fileOf(whole.job(), whole.events())).kind).toBe('verified');
+    expect(verifyRecord(fileOf(shown, forged))).toMatchObject({
+      kind: 'not verified',
+      refusal: {
+        what: expect.stringContaining('the plan is not one') as string,
+        where: `event ${chosen + 1}`,
+      },
+    });
   });
 
   it('does not verify with its last event cut off', () => {

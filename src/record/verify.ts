@@ -1,8 +1,9 @@
-/** @module Checks a record: the chain of its journal, every figure computed again, and every line of its page. */
+/** @module Checks a record: the chain of its journal, plans and figures computed again, and every line of its page. */
 import { checkChain } from '../job/chain.ts';
 import type { JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
+import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { readEvents } from '../job/upcast.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
 import { type Figures, figuresOf } from './figures.ts';
@@ -65,10 +66,29 @@ const pageDiffers = (shown: string, computed: string): Answer<void> => {
   );
 };
 
+/** Each plan chosen must have been open on the readings as they then stood, and its sums those of its choices. */
+const plansHold = (events: readonly JobEvent[]): Answer<void> => {
+  for (const [at, { fact, sequence }] of events.entries()) {
+    if (fact.kind !== 'plan chosen') continue;
+    const before = replay(events.slice(0, at));
+    const trouble =
+      before.kind === 'open' ? choosePlanTrouble(before, { ...fact, kind: 'choose plan' }) : undefined;
+    if (trouble)
+      return refuse(
+        `the plan is not one that its readings give: ${trouble.what}`,
+        `event ${sequence}`,
+        distrust,
+      );
+  }
+  return answer(undefined);
+};
+
 const check = (held: Held): Answer<Omit<Extract<Verified, { kind: 'verified' }>, 'kind'>> => {
   const read = jobOf(held.journal);
   if (read.kind === 'refused') return read;
   const { job, events } = read.value;
+  const plans = plansHold(events);
+  if (plans.kind === 'refused') return plans;
   const computed = figuresOf(recordOf(job, events));
   const figures = differing(computed, held.figures);
   if (figures.kind === 'refused') return figures;

@@ -19,5 +19,6 @@ export const whereIn = (cell: Pick<Cell, 'plane' | 'axis'>): string =>
 export const slotTitle = (engine: EngineType, slot: string): string => {
   const [component = slot, place] = slot.split('@');
   const title = componentTitle(engine, component);
-  return place === undefined ? title : `${title}, ${placeTitle(engine, place)}`;
+  const at = place === undefined ? title : placeTitle(engine, place);
+  return at === title ? title : `${title}, ${at}`;
 };
