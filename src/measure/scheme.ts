@@ -1,6 +1,7 @@
 /** @module The measuring scheme spelled out: which cells a characteristic has, and in which order hands fill them. */
 import type { Characteristic, EngineType, Place } from '../engine/engine-type.ts';
-import type { Cell } from './reading.ts';
+import { type Cell, cellKey } from './reading.ts';
+import type { Sheet } from './sheet.ts';
 
 /** Places where a characteristic is found, in the order of the engine type. */
 export const placesOf = (engine: EngineType, characteristic: Characteristic): readonly Place[] =>
@@ -34,3 +35,22 @@ export const entryOrder = (engine: EngineType): readonly Cell[] =>
   [...engine.characteristics.values()].flatMap((characteristic) =>
     placesOf(engine, characteristic).flatMap((place) => cellsOf(engine, characteristic.name, place.id)),
   );
+
+/**
+ * Where hands go from a cell just read: to the next one that is unread, round the engine if need be. A cell that
+ * was read again leads to its neighbour, since its whole place is being gone over.
+ *
+ * @param order  cells in the order in which hands go
+ * @param cell   the one just read
+ * @param sheet  as it stands with that reading in it
+ * @returns the next cell; undefined past the last when nothing is left
+ * @source  common practice, no source
+ */
+export const cellAfter = (order: readonly Cell[], cell: Cell, sheet: Sheet): Cell | undefined => {
+  const key = cellKey(cell);
+  const at = order.findIndex((one) => cellKey(one) === key);
+  const next = order[at + 1];
+  if ((sheet.readings.get(key)?.length ?? 0) > 1) return next;
+  const unread = (one: Cell) => !sheet.readings.has(cellKey(one));
+  return order.slice(at + 1).find(unread) ?? order.find(unread) ?? next;
+};

@@ -1,12 +1,13 @@
 /** @module A job with thousands of readings, told through the same decisions that any job goes through. */
 
+import { instruments } from '../../demo/instruments.ts';
 import type { Request } from '../../src/job/command.ts';
 import { decide } from '../../src/job/decide.ts';
 import type { JobEvent } from '../../src/job/event.ts';
 import { blankJob, evolve } from '../../src/job/evolve.ts';
 import type { OpenJob } from '../../src/job/job.ts';
 import { entryOrder } from '../../src/measure/scheme.ts';
-import { engineText, instruments } from './workshop.ts';
+import { engineText } from './workshop.ts';
 
 const hex = (value: number, digits: number): string => value.toString(16).padStart(digits, '0');
 

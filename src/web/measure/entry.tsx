@@ -23,10 +23,13 @@ const span = (least: number | undefined, greatest: number | undefined): string =
 export const Entry = ({
   job,
   cell,
+  turn,
   onTaken,
 }: {
   readonly job: OpenJob;
   readonly cell: Cell;
+  /** Changes when somebody goes to a cell: the focus goes there too. */
+  readonly turn: number;
   readonly onTaken: (cell: Cell) => void;
 }) => {
   const { engine } = job.sheet;
@@ -45,8 +48,8 @@ export const Entry = ({
 
   // Whoever chose another cell means to read it now.
   useEffect(() => {
-    if (key !== '') input.current?.focus({ preventScroll: true });
-  }, [key]);
+    if (turn > 0) input.current?.focus({ preventScroll: true });
+  }, [turn]);
 
   const take = (event: FormEvent) => {
     event.preventDefault();

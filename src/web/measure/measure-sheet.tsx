@@ -3,7 +3,7 @@ import { useCallback, useEffect, useMemo, useState } from 'react';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
-import { entryOrder } from '../../measure/scheme.ts';
+import { cellAfter, entryOrder } from '../../measure/scheme.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { useStanding } from '../shell/standing-on.ts';
@@ -23,7 +23,7 @@ const lastRead = (events: readonly JobEvent[]): Cell | undefined => {
 export const MeasureSheet = () => {
   const job = useJob();
   const keeper = useKeeper();
-  const { cell: stood, goTo, places } = useStanding();
+  const { cell: stood, turn, goTo, places } = useStanding();
   const { sheet } = job;
   const { engine } = sheet;
   const [last, setLast] = useState(() => lastRead(keeper.desk().events));
@@ -38,17 +38,14 @@ export const MeasureSheet = () => {
 
   const taken = useCallback(
     (read: Cell) => {
-      const at = order.findIndex((one) => cellKey(one) === cellKey(read));
-      const next = order[at + 1] ?? unread;
+      const now = keeper.desk().job;
+      if (now.kind !== 'open') return;
+      const next = cellAfter(order, read, now.sheet);
       setLast(read);
       if (next) goTo(next);
-      const now = keeper.desk().job;
-      if (now.kind === 'open')
-        announce(
-          `${verdictLine(now, read)}.${next ? ` Next: ${cellTitle(engine, next)}.` : ' All is read.'}`,
-        );
+      announce(`${verdictLine(now, read)}.${next ? ` Next: ${cellTitle(engine, next)}.` : ''}`);
     },
-    [order, unread, goTo, keeper, engine],
+    [order, goTo, keeper, engine],
   );
 
   if (!cell) return <p>This engine type has nothing to measure.</p>;
@@ -70,7 +67,7 @@ export const MeasureSheet = () => {
           </>
         }
       />
-      <Entry job={job} cell={cell} onTaken={taken} />
+      <Entry job={job} cell={cell} turn={turn} onTaken={taken} />
       <VerdictShown job={job} cell={shown} />
       <Doubts engine={engine} doubts={doubts} answered={job.doubtsAnswered} onCell={goTo} />
       <section className="part" aria-label="Readings of this place">

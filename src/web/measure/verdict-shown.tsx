@@ -3,9 +3,10 @@ import { useMemo } from 'react';
 import { toleranceZone } from '../../drawing/tolerance-zone.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
-import { judgeCell } from '../../measure/judge.ts';
+import { countingReading, judgeCell } from '../../measure/judge.ts';
 import { limitsOf } from '../../measure/limits.ts';
 import type { Cell } from '../../measure/reading.ts';
+import { typedText } from '../../quantity/typed.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { Aside } from '../shell/aside.tsx';
 import { VerdictWords } from '../shell/verdict-words.tsx';
@@ -28,6 +29,7 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
   const judged = judgeCell(sheet, cell);
   const limits = limitsOf(sheet, cell.characteristic);
   const title = cellTitle(sheet.engine, cell);
+  const reading = countingReading(sheet, cell);
   const { size, expanded, verdict } = judged;
   const value = size?.value;
   const zone = useMemo(
@@ -45,8 +47,8 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
   return (
     <section className="part" aria-label="Verdict of the last reading" data-verdict={verdict}>
       <p>
-        {title}:{' '}
-        <strong className="figure">{value === undefined ? 'no size' : `${value.toFixed(3)} mm`}</strong>{' '}
+        {title}: {reading ? `read ${typedText(reading.typed)}, size ` : ''}
+        <strong className="figure">{value === undefined ? 'not known' : `${value.toFixed(3)} mm`}</strong>{' '}
         {judged.reading === undefined ? null : <VerdictWords verdict={verdict} />}
         {limits || value === undefined ? null : ' (the manual gives no limits: written down, not judged)'}
         {judged.conformance === undefined || !limits

@@ -16,13 +16,14 @@ export const JobMap = ({ shown, children }: { readonly shown: boolean; readonly 
   const keeper = useKeeper();
   const { sheet } = job;
   const [judgePlaces] = useState(placesJudge);
-  const [cell, setCell] = useState<Cell>();
+  const [{ cell, turn }, setStood] = useState<{ readonly cell?: Cell; readonly turn: number }>({ turn: 0 });
   const [, go] = useLocation();
   const places = judgePlaces(sheet);
   const { engine } = sheet;
   const at = cell?.place;
   const drawing = useMemo(() => engineMap(engine, places.marks, at), [engine, places.marks, at]);
   const jobId = job.head.event?.job ?? '';
+  const goTo = useCallback((next: Cell) => setStood((before) => ({ cell: next, turn: before.turn + 1 })), []);
   const goToPlace = useCallback(
     (place: PlaceId) => {
       // Asked when it is wanted: were the sheet held here, every reading would draw the engine anew.
@@ -30,12 +31,15 @@ export const JobMap = ({ shown, children }: { readonly shown: boolean; readonly 
       const readings = now.kind === 'open' ? now.sheet.readings : undefined;
       const here = entryOrder(engine).filter((one) => one.place === place);
       const next = here.find((one) => !readings?.has(cellKey(one))) ?? here[0];
-      if (next) setCell(next);
+      if (next) goTo(next);
       go(addressOf(jobId, 'measure'));
     },
-    [engine, keeper, jobId, go],
+    [engine, keeper, jobId, go, goTo],
   );
-  const standing = useMemo(() => ({ cell, goTo: setCell, goToPlace, places }), [cell, goToPlace, places]);
+  const standing = useMemo(
+    () => ({ cell, turn, goTo, goToPlace, places }),
+    [cell, turn, goTo, goToPlace, places],
+  );
   return (
     <StandingContext value={standing}>
       {shown ? (

@@ -1,5 +1,5 @@
 /** @module Operations in the maker's order: cautions where the harm is, hold points with what they lack, a signature. */
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Operation } from '../../engine/engine-type.ts';
 import { type OperationStanding, operationsOf } from '../../job/holds.ts';
@@ -48,7 +48,11 @@ const Standing = ({ standing }: Pick<OperationStanding, 'standing'>) => {
   }
 };
 
-const OneOperation = ({ operation, standing }: OperationStanding) => {
+const OneOperation = ({
+  operation,
+  standing,
+  onSigned,
+}: OperationStanding & { readonly onSigned: () => void }) => {
   const job = useJob();
   const act = useAct();
   const [note, setNote] = useState('');
@@ -56,7 +60,9 @@ const OneOperation = ({ operation, standing }: OperationStanding) => {
   const sign = () => {
     const refused = act(doOperation, { operation: operation.name, note });
     setRefusal(refused);
-    if (!refused) announce(`${operation.title}: done.`);
+    if (refused) return;
+    announce(`${operation.title}: done.`);
+    onSigned();
   };
   return (
     <li data-operation={operation.name} data-standing={standing.kind}>
@@ -96,13 +102,24 @@ export const useOperations = (phases: readonly Operation['phase'][]): readonly O
   return all.filter(({ operation }) => phases.includes(operation.phase));
 };
 
-export const OperationList = ({ operations }: { readonly operations: readonly OperationStanding[] }) =>
-  operations.length === 0 ? (
-    <p>The engine type lists no operations here.</p>
-  ) : (
-    <ol className="steps">
+export const OperationList = ({ operations }: { readonly operations: readonly OperationStanding[] }) => {
+  const list = useRef<HTMLOListElement>(null);
+  const [signed, setSigned] = useState(0);
+  // The button that was pressed is gone: whoever works by keys or a foot switch stands at the next one.
+  useEffect(() => {
+    if (signed > 0) list.current?.querySelector<HTMLElement>('button.first')?.focus();
+  }, [signed]);
+  if (operations.length === 0) return <p>The engine type lists no operations here.</p>;
+  return (
+    <ol className="steps" ref={list}>
       {operations.map(({ operation, standing }) => (
-        <OneOperation key={operation.name} operation={operation} standing={standing} />
+        <OneOperation
+          key={operation.name}
+          operation={operation}
+          standing={standing}
+          onSigned={() => setSigned(signed + 1)}
+        />
       ))}
     </ol>
   );
+};

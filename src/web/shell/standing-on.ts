@@ -6,7 +6,9 @@ import type { JudgedPlaces } from '../journal/judged-places.ts';
 
 export interface StandingOn {
   readonly cell: Cell | undefined;
-  readonly goTo: (cell: Cell | undefined) => void;
+  /** Grows each time that somebody goes to a cell, be it the same one again. */
+  readonly turn: number;
+  readonly goTo: (cell: Cell) => void;
   readonly goToPlace: (place: PlaceId) => void;
   readonly places: JudgedPlaces;
 }
