@@ -1,6 +1,6 @@
 /** @module The words of caution and of limits that stand on every record. */
 
-export const overruled =
+const overruled =
   "The maker's manual, local codes and licensed practice overrule this record and the program that made it. " +
   'Its sums advise a competent person.';
 

@@ -43,5 +43,5 @@ export const planText = (engine: EngineType, plan: Plan, currency: string): stri
 };
 
 /** One line: what it costs, when it is ready, how long it lasts, and that nothing cheaper is sound. */
-export const planSummary = (plan: Plan, currency: string): string =>
+const planSummary = (plan: Plan, currency: string): string =>
   `Cost ${moneyText(plan.cents, currency)}, ready in ${formatFigure(plan.days, 0)} days, good for ${hoursText(plan.hours)}: proved the cheapest sound plan.`;
