@@ -47,6 +47,7 @@ export const programHelp = (commands: readonly TerminalCommand[]): string => {
 Use:
   endfloat COMMAND …
   endfloat COMMAND --help
+  endfloat --version
 
 Commands:
 ${indented(rows)}

@@ -7,6 +7,7 @@ import { sortOut } from './given.ts';
 import { commandHelp, programHelp } from './help.ts';
 import { didYouMean } from './nearest.ts';
 import { plain } from './plain.ts';
+import { programVersion } from './version.ts';
 import type { World } from './world.ts';
 
 const done = 0;
@@ -67,6 +68,10 @@ export const runTerminal = async (typed: readonly string[], world: World): Promi
       (first === 'help' && second === undefined)
     ) {
       world.out(programHelp(commands));
+      return done;
+    }
+    if (first === '--version') {
+      world.out(`endfloat ${programVersion()}\n`);
       return done;
     }
     if (first === 'help') return await runCommand(second ?? '', [...rest, '--help'], world);

@@ -81,10 +81,15 @@ export interface FoundJob {
 /** A job by its number (`J-3`, small or large letters) or its id. */
 export const findJob = async (store: Store, name: string): Promise<Answer<FoundJob>> => {
   const lines = await store.list();
-  const line =
-    lines.find(({ job }) => job === name) ??
-    lines.find(({ number }) => number === name) ??
-    lines.find(({ number }) => number.toLowerCase() === name.toLowerCase());
+  const called = lines.filter(({ number }) => number.toLowerCase() === name.toLowerCase());
+  const line = lines.find(({ job }) => job === name) ?? called[0];
+  // A job taken in from another workshop may bring a number that is in use here.
+  if (line?.job !== name && called.length > 1)
+    return refuse(
+      `${called.length} jobs are called ${plain(name)}`,
+      'workshop',
+      `name the one you mean by its id: ${called.map((one) => `${one.job} (${plain(one.owner)})`).join(', ')}`,
+    );
   if (!line) {
     const numbers = lines.map(({ number }) => number);
     return refuse(

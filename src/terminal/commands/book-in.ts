@@ -57,11 +57,17 @@ export const bookIn: TerminalCommand = {
         ...(daysWanted === undefined ? {} : { daysWanted }),
       });
       if (request.kind === 'refused') return request;
+      const number = request.value.kind === 'book in' ? request.value.number : '';
+      if (numbers.some((used) => used.toLowerCase() === number.toLowerCase()))
+        return answerNo({
+          what: `there is a job ${number} already`,
+          where: 'number',
+          remedy: 'give another number, or none',
+        });
       const id = given.world.newId();
       const carried = await carryOut(store, given, id, undefined, [request.value]);
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
-      const number = request.value.kind === 'book in' ? request.value.number : '';
       return answer({ text: `Booked in as ${plain(number)}.`, json: { booked: true, number, job: id } });
     });
   },
