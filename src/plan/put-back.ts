@@ -12,7 +12,7 @@ export type PutBack =
   | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
 
 /** Everything that speaks on whether a slot goes back. */
-export const judgedOf = ({ sheet }: PlanQuestion, slot: Slot): readonly Judged[] =>
+const judgedOf = ({ sheet }: PlanQuestion, slot: Slot): readonly Judged[] =>
   slot.component.judgedBy.flatMap((name) => {
     const characteristic = sheet.engine.characteristics.get(name);
     return characteristic

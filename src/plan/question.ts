@@ -4,7 +4,7 @@ import type { Hours } from '../quantity/brand.ts';
 import type { Demands } from './plan-model.ts';
 
 /** What a finding means for the plan. */
-export interface FindingForPlan {
+interface FindingForPlan {
   readonly place: string;
   readonly component: string;
   readonly mayGoBack: boolean;
