@@ -1,4 +1,4 @@
-/** @module The record's findings: what was seen rather than measured, and the sizes parts were found at. */
+/** @module The record's findings: what was seen rather than measured, and the rework sizes at which parts stand. */
 import type { OpenJob } from '../../job/job.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordSection } from '../record-model.ts';
@@ -12,7 +12,7 @@ export const findingSection = (job: OpenJob): RecordSection => {
     says: [
       ...(job.findings.length === 0 ? ['Nothing was noted by eye.'] : []),
       ...[...sizesFound].map(
-        ([component, size]) => `${componentTitle(engine, component)}: found at size ${size}.`,
+        ([component, size]) => `${componentTitle(engine, component)}: stands at size ${size}.`,
       ),
     ],
     table: {
