@@ -60,7 +60,7 @@ const standsAlone = ({ drawn }: PlaceKind): boolean => drawn === 'thrust' || dra
 
 /** Places beside others of their kind carry their number. */
 const numbered = (place: Place, box: Box, kind: PlaceKind): readonly SvgNode[] => {
-  if (kind.drawn === 'head' || standsAlone(kind)) return [];
+  if (kind.count === 1 || kind.drawn === 'head' || standsAlone(kind)) return [];
   const [x, y] = kind.drawn === 'bore' ? [box.x + 5, box.y + 15] : [box.x + 4, box.y + 14];
   const width = 7 + 8.5 * String(place.number).length;
   return [

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { instruments } from '../../demo/instruments.ts';
+import { loadDemo } from '../../demo/workshop.ts';
 import { buildWebIfStale } from '../../scripts/web.mjs';
 import type { EngineType } from '../../src/engine/engine-type.ts';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
@@ -39,7 +40,8 @@ export interface Workshop {
   readonly close: () => Promise<void>;
 }
 
-export const openWorkshop = async (): Promise<Workshop> => {
+/** @param demo  with the demo's three jobs; without, the shelf alone is filled */
+export const openWorkshop = async ({ demo = false } = {}): Promise<Workshop> => {
   const failure = await buildWebIfStale();
   if (failure) throw new Error(`the browser app does not build:\n${failure}`);
   const folder = mkdtempSync(join(tmpdir(), 'endfloat-browser-'));
@@ -51,6 +53,7 @@ export const openWorkshop = async (): Promise<Workshop> => {
     await store.putEngineType({ id, title, version, text });
   }
   for (const one of instruments) await store.putInstrument(one);
+  if (demo) await loadDemo(store);
   const parts = { store, webFolder: join(root, 'dist/web') };
   let served: Served | undefined = await serve({ ...parts, port: 0 });
   const { address } = served;

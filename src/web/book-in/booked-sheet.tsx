@@ -1,9 +1,13 @@
 /** @module What was booked in, as it was written down. */
+import { phaseOf } from '../../job/phase.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useJob } from '../journal/use-desk.tsx';
+import { ThreeAnswers } from '../shell/three-answers.tsx';
 
 export const BookedSheet = () => {
-  const { booked, sheet } = useJob();
+  const job = useJob();
+  const { booked, sheet } = job;
+  const now = phaseOf(job);
   const lines: readonly (readonly [string, string])[] = [
     ['Job', booked.number],
     ['Engine', `${sheet.engine.title}, version ${sheet.engine.version}`],
@@ -22,16 +26,23 @@ export const BookedSheet = () => {
     ['Booked in by', `${booked.by}, ${booked.at.slice(0, 10)}`],
   ];
   return (
-    <table>
-      <caption>As booked in</caption>
-      <tbody>
-        {lines.map(([name, says]) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
-            <td>{says}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <>
+      <ThreeAnswers
+        where="booked in"
+        now={now.next === '' ? 'nothing is left to do' : `${now.name}: ${now.next}`}
+        right={`written down by ${booked.by}, ${booked.at.slice(0, 10)}`}
+      />
+      <table>
+        <caption>As booked in</caption>
+        <tbody>
+          {lines.map(([name, says]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{says}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
   );
 };

@@ -1,0 +1,123 @@
+/** @module Every sheet of the app at both sizes: no barrier that axe finds, nothing wider than the screen, big targets. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { demoJobs } from '../../demo/workshop.ts';
+import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
+import { openWorkshop, type Workshop } from './workshop.ts';
+
+const phases = ['book-in', 'strip', 'measure', 'decide', 'build', 'run', 'hand-over'];
+const stories = ['half measured', 'awaiting a decision', 'finished'];
+
+/** Gloved fingers: CSS pixels. */
+const reach = 48;
+
+/** Controls that are lower than a gloved finger is wide; words within a line and the skip link are no targets. */
+const tooSmall = (page: Page): Promise<readonly string[]> =>
+  page.evaluate((least) => {
+    const controls = document.querySelectorAll<HTMLElement>(
+      'button, a.button, .phases a, select, input:not([type="file"]), textarea, summary',
+    );
+    return [...controls]
+      .filter((control) => control.checkVisibility() && control.getBoundingClientRect().height < least - 0.5)
+      .map((control) => control.outerHTML.slice(0, 120));
+  }, reach);
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+const barriers = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  );
+};
+
+describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
+  let workshop: Workshop;
+  let browser: Browser;
+  let context: BrowserContext;
+  let page: Page;
+  let troubles: string[];
+
+  beforeAll(async () => {
+    workshop = await openWorkshop({ demo: true });
+    browser = await openBrowser();
+    ({ page, troubles } = await openPage(browser));
+    page.setDefaultTimeout(10_000);
+    context = page.context();
+    await context.addInitScript(() =>
+      localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
+    );
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await workshop?.close();
+  });
+
+  const looksRight = async () => {
+    expect(await barriers(page)).toEqual([]);
+    expect(await overflow(page)).toBeLessThanOrEqual(0);
+    expect(await tooSmall(page)).toEqual([]);
+  };
+
+  for (const [size, viewport] of [
+    ['1280 × 800', desk],
+    ['768 × 1024', tablet],
+  ] as const) {
+    it(`jobs and booking in, ${size}`, async () => {
+      await page.setViewportSize(viewport);
+      await page.goto(workshop.address);
+      await page.getByRole('link', { name: 'J-1' }).waitFor();
+      await looksRight();
+      await page.goto(`${workshop.address}/book-in`);
+      await page.getByLabel('Engine type').waitFor();
+      await looksRight();
+    });
+
+    for (const [at, story] of stories.entries())
+      it(`a job ${story}, ${size}`, async () => {
+        await page.setViewportSize(viewport);
+        for (const phase of phases) {
+          await page.goto(`${workshop.address}/jobs/${demoJobs[at]}/${phase}`);
+          await page.locator('.three').waitFor();
+          if (phase === 'decide') await page.locator('[data-plan]').waitFor();
+          await looksRight();
+        }
+      });
+  }
+
+  it('asks who is at the bench before anything else', async () => {
+    const stranger = await openPage(browser);
+    await stranger.page.goto(workshop.address);
+    await stranger.page.getByLabel('Your name').waitFor();
+    expect(await barriers(stranger.page)).toEqual([]);
+    await stranger.page.context().close();
+  });
+
+  it('with everything that unfolds unfolded', async () => {
+    await page.setViewportSize(desk);
+    for (const phase of ['measure', 'decide', 'build']) {
+      await page.goto(`${workshop.address}/jobs/${demoJobs[1]}/${phase}`);
+      await page.locator('.three').waitFor();
+      if (phase === 'decide') await page.locator('[data-plan]').waitFor();
+      for (const summary of await page.locator('summary').all()) await summary.click();
+      await looksRight();
+    }
+  });
+
+  it('names what looks wrong in the half measured job: a thimble turn and two swapped shim packs', async () => {
+    await page.goto(`${workshop.address}/jobs/${demoJobs[0]}/measure`);
+    const doubts = page.getByRole('region', { name: 'Doubts' });
+    await expect.poll(() => doubts.textContent()).toContain('thimble');
+    expect(await doubts.textContent()).toContain('swapped');
+  });
+
+  it('says of an address that is nothing that it is nothing', async () => {
+    await page.goto(`${workshop.address}/jobs/no-such-job/measure`);
+    await expect.poll(() => page.locator('main').textContent()).toContain('no such job');
+    await page.goto(`${workshop.address}/nowhere`);
+    await expect.poll(() => page.locator('main').textContent()).toContain('Nothing stands');
+    expect(troubles).toEqual([]);
+  });
+});
