@@ -36,7 +36,9 @@ const slotRows = (slot: Slot, options: readonly Option[], setUps: readonly SetUp
     option.slot === slot.name && option.days > 0 ? [[option.days, optionColumn(index)] as const] : [],
   );
   return [
-    { stands: `${slot.title} must be settled`, terms: own, relation: '=', bound: 1 },
+    // Never two at once: that is no rule that a conflict could do without.
+    { stands: tie, terms: own, relation: '<=', bound: 1 },
+    { stands: `${slot.title} must be settled`, terms: own, relation: '>=', bound: 1 },
     ...(days.length > 0
       ? [{ stands: tie, terms: [...days, [-1, daysColumn] as const], relation: '<=', bound: 0 } as const]
       : []),

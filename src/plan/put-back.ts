@@ -68,7 +68,8 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
   const least = shortest(question, slot, judged);
   return {
     kind: 'open',
-    hours: Math.floor(least?.hours ?? component.life),
+    // A thousandth of an hour of room, so that 6000 h reckoned in binary do not come to 5999.
+    hours: Math.floor((least?.hours ?? component.life) + 1e-3),
     reason: least
       ? `all within limits; ${titled(question, least.judged)}${valueText(least.judged)} has the least left`
       : 'nothing speaks against it',

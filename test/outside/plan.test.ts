@@ -1,0 +1,208 @@
+/** @module The plan is the best of all plans there are, and its conflicts are conflicts: every combination tried. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Component, Coupling, EngineType, Offer } from '../../src/engine/engine-type.ts';
+import { optionsOf } from '../../src/plan/options.ts';
+import { planEngine } from '../../src/plan/plan.ts';
+import type { Demands, Planned } from '../../src/plan/plan-model.ts';
+import type { PlanQuestion } from '../../src/plan/question.ts';
+import { hours } from '../../src/quantity/brand.ts';
+import { highsSolver } from '../../src/solver/highs.ts';
+import { wornAs, wornQuillfeather } from '../engines/worn-quillfeather.ts';
+import { bestOfAll, type Choices, centsOf, daysOf, productSize, rulesOf, titleOf } from './every-plan.ts';
+
+const { engine } = wornQuillfeather;
+const measured = [
+  'mains',
+  'main-shells',
+  'big-ends',
+  'big-end-shells',
+  'bores',
+  'pistons',
+  'rings',
+  'head',
+  'pumps',
+];
+/** More combinations than this take too long to try one after another. */
+const mostCombinations = 6_000;
+
+const some = <T>(list: readonly T[], least = 0): fc.Arbitrary<readonly T[]> =>
+  fc.subarray([...list], { minLength: least });
+
+/** Offers with prices and days from few figures, so that there are ties, and set-ups that are shared. */
+const offersFor = (components: readonly Component[]): fc.Arbitrary<readonly Offer[]> => {
+  const own = engine.offers.filter(({ component }) => components.some(({ name }) => name === component));
+  const setUp = fc.constantFrom(
+    { name: 'setting', cents: 4_000 },
+    { name: 'transport', cents: 1_500 },
+    undefined,
+  );
+  return some(own, Math.ceil(own.length / 2)).chain((kept) =>
+    fc.tuple(
+      ...kept.map((offer) =>
+        fc
+          .record({
+            cents: fc.constantFrom(0, 1_000, 2_000, 2_500, 4_000, 99_999),
+            days: fc.constantFrom(0, 0.5, 2, 5, 12),
+            per: fc.constantFrom('set' as const, 'place' as const),
+            setUp,
+          })
+          .map(({ setUp: shared, ...terms }): Offer => {
+            const { setUp: _, ...bare } = offer;
+            return { ...bare, ...terms, ...(shared && { setUp: shared }) };
+          }),
+      ),
+    ),
+  );
+};
+
+const couplingsAmong = (components: readonly Component[]): fc.Arbitrary<readonly Coupling[]> => {
+  const has = (name: string): boolean => components.some((component) => component.name === name);
+  const between = engine.couplings.filter((coupling) =>
+    coupling.kind === 'same size'
+      ? has(coupling.leader) && has(coupling.follower)
+      : has(coupling.if) && has(coupling.renew),
+  );
+  const name = fc.constantFrom(...components.map((component) => component.name));
+  const made = fc
+    .record({
+      if: name,
+      renew: name,
+      is: fc.subarray(['put back', 'machine', 'replace'] as const, { minLength: 1 }),
+    })
+    .filter((coupling) => coupling.if !== coupling.renew)
+    .map((coupling): Coupling => ({ kind: 'renew with', ...coupling }));
+  return components.length < 2
+    ? fc.constant([])
+    : fc.tuple(some(between), fc.array(made, { maxLength: 2 })).map(([own, more]) => [...own, ...more]);
+};
+
+const engines: fc.Arbitrary<EngineType> = some(measured, 1)
+  .filter(({ length }) => length <= 4)
+  .chain((names) => {
+    const components = [...engine.components.values()].filter(({ name }) => names.includes(name));
+    return fc
+      .record({ offers: offersFor(components), couplings: couplingsAmong(components) })
+      .map(({ offers, couplings }) => ({
+        ...engine,
+        components: new Map(components.map((component) => [component.name, component])),
+        offers,
+        couplings,
+      }));
+  });
+
+const demands: fc.Arbitrary<Demands> = fc
+  .record({
+    hours: fc.constantFrom(undefined, 1_000, 5_000, 7_000),
+    days: fc.constantFrom(undefined, 0, 2, 5),
+    cents: fc.constantFrom(undefined, 3_000, 8_000, 20_000),
+  })
+  .map((wanted) => Object.fromEntries(Object.entries(wanted).filter(([, figure]) => figure !== undefined)));
+
+interface Case {
+  readonly question: PlanQuestion;
+  readonly bySlot: readonly Choices[];
+}
+
+const cases: fc.Arbitrary<Case> = fc
+  .record({ engineType: engines, demands, fix: fc.option(fc.nat(), { freq: 4, nil: undefined }) })
+  .map(({ engineType, demands: wanted, fix }) => {
+    const sheet = wornAs(engineType);
+    const plain: PlanQuestion = { sheet, findings: [], hoursRun: hours(6_000), demands: wanted };
+    const { options } = optionsOf(plain);
+    const fixed = fix === undefined ? undefined : options[fix % options.length];
+    return {
+      // The whole question would be pages long.
+      [fc.toStringMethod]: () => JSON.stringify({ options, couplings: engineType.couplings, wanted, fixed }),
+      question: fixed ? { ...plain, demands: { ...wanted, fixed: { [fixed.slot]: fixed.id } } } : plain,
+      bySlot: [...Map.groupBy(options, ({ slot }) => slot).values()],
+    };
+  })
+  .filter(({ bySlot }) => bySlot.length > 0 && productSize(bySlot) <= mostCombinations);
+
+/** A slot without any option is a conflict of its own, which the combinations do not see. */
+const isWhole = ({ question, bySlot }: Case): boolean => {
+  const slots = [...question.sheet.engine.components.values()].reduce(
+    (sum, { together, at }) => sum + (together ? 1 : (question.sheet.engine.placeKinds.get(at)?.count ?? 0)),
+    0,
+  );
+  return bySlot.length === slots;
+};
+
+const planOf = async (question: PlanQuestion): Promise<Planned> => planEngine(question, await highsSolver());
+
+describe('the plan among all plans that there are', () => {
+  it('is the cheapest, then the soonest, then the one of fewest new parts, then the first', async () => {
+    // source: every combination of options, tried by test/outside/every-plan.ts
+    let plans = 0;
+    let conflicts = 0;
+    await fc.assert(
+      fc.asyncProperty(cases.filter(isWhole), async ({ question, bySlot }) => {
+        const any = bySlot.flatMap(([first]) => (first ? [first] : []));
+        const best = bestOfAll(bySlot, rulesOf(question.sheet.engine, any, question.demands));
+        const planned = await planOf(question);
+        if (!best) {
+          conflicts += 1;
+          expect(planned.kind).toBe('conflict');
+          return;
+        }
+        plans += 1;
+        if (planned.kind !== 'plan') throw new Error(`${planned.kind} where there is a plan`);
+        expect(planned.choices.map(({ id }) => id)).toEqual(best.map(({ id }) => id));
+        expect(planned).toMatchObject({ cents: centsOf(best), bound: centsOf(best), days: daysOf(best) });
+      }),
+      { numRuns: 1_000 },
+    );
+    expect(plans).toBeGreaterThan(200);
+    expect(conflicts).toBeGreaterThan(100);
+  }, 120_000);
+
+  it('is not there for a conflict, of which nothing can be left out', async () => {
+    await fc.assert(
+      fc.asyncProperty(cases.filter(isWhole), async ({ question, bySlot }) => {
+        const planned = await planOf(question);
+        fc.pre(planned.kind === 'conflict');
+        if (planned.kind !== 'conflict') return;
+        const { engine: own } = question.sheet;
+        const any = bySlot.flatMap(([first]) => (first ? [first] : []));
+        const rules = rulesOf(own, any, question.demands).filter(({ says }) =>
+          planned.demands.includes(says),
+        );
+        const settled = any.filter((option) =>
+          planned.demands.some((says) => says.startsWith(`${titleOf(own, option)} must be settled:`)),
+        );
+        expect(new Set(rules.map(({ says }) => says)).size + settled.length).toBe(planned.demands.length);
+        const loose = new Set(any.filter((option) => !settled.includes(option)).map(({ slot }) => slot));
+        expect(bestOfAll(bySlot, rules, loose)).toBeUndefined();
+        for (const { says } of rules) {
+          const rest = rules.filter((rule) => rule.says !== says);
+          expect(bestOfAll(bySlot, rest, loose), `without: ${says}`).toBeDefined();
+        }
+        for (const { slot } of settled) {
+          expect(bestOfAll(bySlot, rules, new Set([...loose, slot])), `without: ${slot}`).toBeDefined();
+        }
+      }),
+      { numRuns: 300 },
+    );
+  }, 120_000);
+
+  it('does not hang on the order of offers and couplings in the file', async () => {
+    await fc.assert(
+      fc.asyncProperty(cases, async ({ question }) => {
+        const { engine: own } = question.sheet;
+        const turned = {
+          ...question,
+          sheet: wornAs({
+            ...own,
+            offers: own.offers.toReversed(),
+            couplings: own.couplings.toReversed(),
+          }),
+        };
+        const [one, other] = [await planOf(question), await planOf(turned)];
+        expect(other.kind).toBe(one.kind);
+        if (one.kind === 'plan' && other.kind === 'plan') expect(other.choices).toEqual(one.choices);
+      }),
+      { numRuns: 200 },
+    );
+  }, 120_000);
+});
