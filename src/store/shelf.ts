@@ -12,8 +12,12 @@ export interface ShelvedType {
 export interface Shelf {
   /** The newest version of each engine type, by title. */
   readonly engineTypes: () => Promise<readonly ShelvedType[]>;
+  /** Every version of one engine type, the newest first; none where the shelf has no such type. */
+  readonly engineTypeVersions: (id: string) => Promise<readonly ShelvedType[]>;
   /** Puts an engine type on the shelf; the same version again replaces it there, jobs keep their own. */
   readonly putEngineType: (type: ShelvedType) => Promise<void>;
+  /** Puts a version on the shelf that is not there yet; false, and nothing changed, where it is. */
+  readonly addEngineType: (type: ShelvedType) => Promise<boolean>;
   /** By name. */
   readonly instruments: () => Promise<readonly Instrument[]>;
   /** Puts an instrument in the register, in place of the one of the same name. */

@@ -192,6 +192,26 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
       ]);
     });
 
+    it('keeps every version of an engine type, and adds one only where it is not there yet', async () => {
+      const shelved = (version: number, text: string) => ({
+        id: 'mudlark-1',
+        title: 'Mudlark 1',
+        version,
+        text,
+      });
+      expect(await store.engineTypeVersions('mudlark-1')).toEqual([]);
+      const rivals = await Promise.all([
+        store.addEngineType(shelved(2, 'one bench')),
+        store.addEngineType(shelved(2, 'another bench')),
+      ]);
+      expect(rivals.filter((won) => won)).toHaveLength(1);
+      const kept = rivals[0] ? 'one bench' : 'another bench';
+      expect(await store.addEngineType(shelved(10, 'tenth'))).toBe(true);
+      expect(await store.addEngineType(shelved(10, 'tenth again'))).toBe(false);
+      await store.putEngineType({ ...shelved(3, 'other'), id: 'quillfeather-3w' });
+      expect(await store.engineTypeVersions('mudlark-1')).toEqual([shelved(10, 'tenth'), shelved(2, kept)]);
+    });
+
     it('keeps one instrument of each name', async () => {
       const length = (text: string) => ({ text, unit: 'mm' });
       const micrometer = {
