@@ -1,6 +1,5 @@
 /** @module Solves the plan off the page: the model and its solver are fetched only when a plan is asked for. */
 import loadHighs from 'highs';
-import solverFile from 'highs/runtime?url';
 import { planEngine } from '../../plan/plan.ts';
 import type { Planned } from '../../plan/plan-model.ts';
 import type { PlanQuestion } from '../../plan/question.ts';
@@ -14,7 +13,7 @@ export type PlanTold =
 
 const told = async (asked: PlanAsked): Promise<PlanTold> => {
   try {
-    const highs = await loadHighs({ locateFile: () => solverFile });
+    const highs = await loadHighs();
     return { kind: 'planned', planned: await planEngine(asked, solveWith(highs)) };
   } catch (trouble) {
     return { kind: 'failed', says: trouble instanceof Error ? trouble.message : String(trouble) };

@@ -10,7 +10,7 @@ import type { Job } from '../../job/job.ts';
 import { type Answer, answer, type Refusal } from '../../quantity/refusal.ts';
 import type { EventsCache } from './events-cache.ts';
 import type { TurnedBack, WaitingLine } from './waiting-line.ts';
-import type { Workshop } from './workshop.ts';
+import type { Heard, Workshop } from './workshop.ts';
 
 export interface Desk {
   /** As shown: the store's events, then what waits. */
@@ -117,33 +117,40 @@ export const deskKeeper = (jobId: string, ports: DeskPorts): DeskKeeper => {
   };
 
   const follows = (events: readonly JobEvent[]): boolean => {
+    if (stored.kind === 'blank') return true;
     const next = events.find((event) => event.sequence === stored.head.sequence + 1);
     return next === undefined ? events.length === 0 : next.before === stored.head.hash;
   };
 
-  const hear = async (work: ReturnType<Workshop['eventsAfter']>, command?: Command): Promise<boolean> => {
-    let heard = await work;
-    if (heard.kind === 'events' && !follows(heard.events) && heard.events.length > 0)
-      heard = await startAfresh();
-    switch (heard.kind) {
+  const stillWaits = (command: Command | undefined): boolean =>
+    command !== undefined && asked.some((one) => one.command.id === command.id);
+
+  const turnBack = (command: Command, refusal: Refusal) => {
+    ports.line.turnBack({ command, refusal });
+    ports.line.remove(command);
+    retell(asked.filter((one) => one.command !== command).map((one) => one.command));
+    show({ reach: 'joined' });
+  };
+
+  /** Takes in an answer; tells whether to go on asking. */
+  const hear = async (answered: Heard, command?: Command): Promise<boolean> => {
+    switch (answered.kind) {
       case 'no answer':
         show({ reach: 'away' });
         return false;
       case 'refused':
-        if (command) {
-          ports.line.turnBack({ command, refusal: heard.refusal });
-          ports.line.remove(command);
-          retell(asked.filter((one) => one.command !== command).map((one) => one.command));
-          show({ reach: 'joined' });
-          return true;
-        }
-        show({ reach: 'joined', lost: heard.refusal });
-        return false;
+        if (command) turnBack(command, answered.refusal);
+        else show({ reach: 'joined', lost: answered.refusal });
+        return command !== undefined;
       case 'events':
-        adopt(heard.events);
-        return true;
+        if (follows(answered.events)) adopt(answered.events);
+        else return hear(await startAfresh());
+        if (!stillWaits(command)) return true;
+        // It was taken, and yet is not among what follows: this journal is another than the one known here.
+        await hear(await startAfresh());
+        return !stillWaits(command);
       default:
-        return heard satisfies never;
+        return answered satisfies never;
     }
   };
 
@@ -160,10 +167,10 @@ export const deskKeeper = (jobId: string, ports: DeskPorts): DeskKeeper => {
       do {
         const command = asked[0]?.command;
         const after = stored.head.sequence;
-        well = await hear(
-          command ? ports.workshop.send(command, after) : ports.workshop.eventsAfter(jobId, after),
-          command,
-        );
+        const answered = command
+          ? await ports.workshop.send(command, after)
+          : await ports.workshop.eventsAfter(jobId, after);
+        well = await hear(answered, command);
       } while (well && asked.length > 0);
     } finally {
       sending = false;
