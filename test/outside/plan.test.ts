@@ -42,7 +42,7 @@ const offersFor = (components: readonly Component[]): fc.Arbitrary<readonly Offe
       ...kept.map((offer) =>
         fc
           .record({
-            cents: fc.constantFrom(0, 1_000, 2_000, 2_500, 4_000, 99_999),
+            cents: fc.constantFrom(0, 1_000, 2_000, 2_500, 4_000, 99_999, 999_999_998, 999_999_999),
             days: fc.constantFrom(0, 0.5, 2, 5, 12),
             per: fc.constantFrom('set' as const, 'place' as const),
             setUp,

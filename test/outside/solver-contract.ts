@@ -1,0 +1,179 @@
+/** @module What every solver handed to the core must do, on problems whose optimum is published. */
+import { describe, expect, it } from 'vitest';
+import type { Solve } from '../../src/plan/plan-model.ts';
+
+const sum = (terms: readonly string[]): string => terms.join('\n + ');
+
+const model = (objective: string, rows: readonly string[], binary: readonly string[], more = ''): string =>
+  `${objective}\nSubject To\n${rows.map((row, at) => ` r${at}: ${row}`).join('\n')}\n${more}Binary\n${binary.map((name) => ` ${name}`).join('\n')}\nEnd\n`;
+
+interface Knapsack {
+  readonly name: string;
+  readonly capacity: number;
+  readonly weights: readonly number[];
+  readonly values: readonly number[];
+  readonly best: number;
+  /** The one best choice, items counted from 1. */
+  readonly items: readonly number[];
+}
+
+// source: data sets KNAPSACK_01 P01 to P05 as published with their optima (J. Burkardt, Florida State University)
+const knapsacks: readonly Knapsack[] = [
+  {
+    name: 'P01',
+    capacity: 165,
+    weights: [23, 31, 29, 44, 53, 38, 63, 85, 89, 82],
+    values: [92, 57, 49, 68, 60, 43, 67, 84, 87, 72],
+    best: 309,
+    items: [1, 2, 3, 4, 6],
+  },
+  {
+    name: 'P02',
+    capacity: 26,
+    weights: [12, 7, 11, 8, 9],
+    values: [24, 13, 23, 15, 16],
+    best: 51,
+    items: [2, 3, 4],
+  },
+  {
+    name: 'P03',
+    capacity: 190,
+    weights: [56, 59, 80, 64, 75, 17],
+    values: [50, 50, 64, 46, 50, 5],
+    best: 150,
+    items: [1, 2, 5],
+  },
+  {
+    name: 'P04',
+    capacity: 50,
+    weights: [31, 10, 20, 19, 4, 3, 6],
+    values: [70, 20, 39, 37, 7, 5, 10],
+    best: 107,
+    items: [1, 4],
+  },
+  {
+    name: 'P05',
+    capacity: 104,
+    weights: [25, 35, 45, 5, 25, 3, 2, 2],
+    values: [350, 400, 450, 20, 70, 8, 5, 5],
+    best: 900,
+    items: [1, 3, 4, 5, 7, 8],
+  },
+];
+
+interface Assignment {
+  readonly name: string;
+  readonly costs: readonly (readonly number[])[];
+  readonly best: number;
+  /** The one best column of each row, counted from 1. */
+  readonly columns: readonly number[];
+}
+
+const assignments: readonly Assignment[] = [
+  {
+    // source: N. Christofides, Graph Theory (1975), p. 381, as in the examples of GLPK
+    name: 'eight by eight',
+    costs: [
+      [13, 21, 20, 12, 8, 26, 22, 11],
+      [12, 36, 25, 41, 40, 11, 4, 8],
+      [35, 32, 13, 36, 26, 21, 13, 37],
+      [34, 54, 7, 8, 12, 22, 11, 40],
+      [21, 6, 45, 18, 24, 34, 12, 48],
+      [42, 19, 39, 15, 14, 16, 28, 46],
+      [16, 34, 38, 3, 34, 40, 22, 24],
+      [26, 20, 5, 17, 45, 31, 37, 43],
+    ],
+    best: 76,
+    columns: [1, 8, 7, 5, 2, 6, 4, 3],
+  },
+  {
+    // source: documentation of scipy.optimize.linear_sum_assignment
+    name: 'three by three',
+    costs: [
+      [4, 1, 3],
+      [2, 0, 5],
+      [3, 2, 2],
+    ],
+    best: 5,
+    columns: [2, 1, 3],
+  },
+];
+
+const assignmentRows = (costs: Assignment['costs']): readonly string[] => [
+  ...costs.map((row, at) => `${sum(row.map((_, column) => `x${at}_${column}`))} = 1`),
+  ...costs.map((_, column) => `${sum(costs.map((__, row) => `x${row}_${column}`))} = 1`),
+];
+const assignmentColumns = (costs: Assignment['costs']): readonly string[] =>
+  costs.flatMap((row, at) => row.map((_, column) => `x${at}_${column}`));
+
+export const solverContract = (name: string, open: () => Promise<Solve>): void =>
+  describe(`${name} as the solver of plans`, () => {
+    it.each(knapsacks)('packs knapsack $name to its published optimum', async (knapsack) => {
+      const { capacity, weights, values, best, items } = knapsack;
+      const names = values.map((_, at) => `x${at}`);
+      const weight = sum(weights.map((each, at) => `${each} x${at}`));
+      const value = sum(values.map((each, at) => `${each} x${at}`));
+      const solve = await open();
+      const solved = await solve(model(`Maximize\n value: ${value}`, [`${weight} <= ${capacity}`], names));
+      expect(solved.status).toBe('optimal');
+      expect(solved.objective).toBeCloseTo(best, 6);
+      expect(Object.keys(solved.columns).sort()).toEqual([...names].sort());
+      const taken = names.flatMap((column, at) => ((solved.columns[column] ?? 0) > 0.5 ? [at + 1] : []));
+      expect(taken).toEqual(items);
+    });
+
+    it.each(assignments)('assigns $name at the published cost', async ({ costs, best, columns }) => {
+      const cost = sum(costs.flatMap((row, at) => row.map((each, column) => `${each} x${at}_${column}`)));
+      const solve = await open();
+      const solved = await solve(
+        model(`Minimize\n cost: ${cost}`, assignmentRows(costs), assignmentColumns(costs)),
+      );
+      expect(solved.status).toBe('optimal');
+      expect(solved.objective).toBeCloseTo(best, 6);
+      const chosen = costs.map(
+        (row, at) => row.findIndex((_, column) => (solved.columns[`x${at}_${column}`] ?? 0) > 0.5) + 1,
+      );
+      expect(chosen).toEqual(columns);
+    });
+
+    it('makes the greatest cost least by a column that is no choice', async () => {
+      // source: the eight by eight above, all 40320 assignments tried
+      const costs = assignments[0]?.costs ?? [];
+      const rows = costs.map(
+        (row, at) => `${sum(row.map((each, column) => `${each} x${at}_${column}`))} - t <= 0`,
+      );
+      const solve = await open();
+      const solved = await solve(
+        model('Minimize\n worst: t', [...assignmentRows(costs), ...rows], assignmentColumns(costs)),
+      );
+      expect(solved).toMatchObject({ status: 'optimal' });
+      expect(solved.columns.t).toBeCloseTo(16, 6);
+    });
+
+    it('says infeasible where nothing adds up', async () => {
+      // source: by hand; powers of two up to 32 make 63 at most
+      const names = [1, 2, 4, 8, 16, 32].map((_, at) => `x${at}`);
+      const total = sum(names.map((column, at) => `${2 ** at} ${column}`));
+      const solve = await open();
+      expect((await solve(model('Minimize\n none: 0 x0', [`${total} = 100`], names))).status).toBe(
+        'infeasible',
+      );
+      expect((await solve(model('Minimize\n none: 0 x0', [`${total} = 63`], names))).status).toBe('optimal');
+    });
+
+    it('finds what adds up where something does', async () => {
+      // source: by hand; 15 + 22 + 16, 22 + 14 + 9 + 8 and 15 + 14 + 16 + 8 are all the ways to 53
+      const sizes = [15, 22, 14, 26, 32, 9, 16, 8];
+      const names = sizes.map((_, at) => `x${at}`);
+      const total = sum(sizes.map((size, at) => `${size} x${at}`));
+      const solve = await open();
+      const { columns } = await solve(model(`Minimize\n count: ${sum(names)}`, [`${total} = 53`], names));
+      const taken = sizes.filter((_, at) => (columns[`x${at}`] ?? 0) > 0.5);
+      expect(taken).toEqual([15, 22, 16]);
+    });
+
+    it('never takes rubbish for a model that is solved', async () => {
+      const solve = await open();
+      await expect(solve('this is no model')).rejects.toThrow();
+    });
+  });

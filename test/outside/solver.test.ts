@@ -1,0 +1,42 @@
+/** @module The program's solver and an independent one keep the same contract, and agree on the plans of large engines. */
+import { describe, expect, it } from 'vitest';
+import { planEngine } from '../../src/plan/plan.ts';
+import type { Solve } from '../../src/plan/plan-model.ts';
+import type { PlanQuestion } from '../../src/plan/question.ts';
+import { hours } from '../../src/quantity/brand.ts';
+import { highsSolver } from '../../src/solver/highs.ts';
+import { wornEngineOf } from '../engines/many-cylinders.ts';
+import { glpsol } from './glpsol.ts';
+import { lacking } from './program.ts';
+import { solverContract } from './solver-contract.ts';
+
+const outside: Solve = async (model) => glpsol(model);
+const lacks = lacking('glpsol');
+
+solverContract('HiGHS', highsSolver);
+
+if (lacks === undefined) solverContract('glpsol', async () => outside);
+else it.skip(`glpsol as the solver of plans: ${lacks}`, () => {});
+
+describe('plans of large engines by two solvers', () => {
+  const cases: readonly [cylinders: number, demands: PlanQuestion['demands']][] = [
+    [3, {}],
+    [6, {}],
+    [6, { hours: 4_000, days: 9 }],
+    [6, { hours: 6_000, days: 2 }],
+    [16, { hours: 4_000 }],
+    [16, { cents: 100_000 }],
+  ];
+
+  it.for(cases)(
+    'are one and the same: %i cylinders, %j',
+    { timeout: 120_000 },
+    async ([cylinders, demands], context) => {
+      context.skip(lacks !== undefined, lacks);
+      const question = { sheet: wornEngineOf(cylinders), findings: [], hoursRun: hours(6_000), demands };
+      const ours = await planEngine(question, await highsSolver());
+      const theirs = await planEngine(question, outside);
+      expect(theirs).toEqual(ours);
+    },
+  );
+});
