@@ -48,6 +48,7 @@ const characteristicOf = (
   wears: file.wears,
   ...given('derived', file.derived === undefined ? undefined : readExpression(file.derived)),
   ...given('instrument', file.instrument),
+  ...given('material', file.material),
   ...given(
     'limits',
     file.limits && readLimits(reader, file.limits, file.wears, ['characteristics', name, 'limits']),
@@ -181,7 +182,7 @@ export interface Compiled {
 
 /** Puts an engine type together. Names are not looked up here: whether they fit is for the linter to say. */
 export const compileEngine = (file: EngineFile): Compiled => {
-  const reader: FigureReader = { findings: [] };
+  const reader: FigureReader = { findings: [], pairs: [] };
   const length = (key: 'stroke' | 'rod' | 'pin-offset') =>
     mm(readFigure(reader, file[key], 'length', [key]).amount);
   const placeKinds = bookOf(file.places, (name, kind) => ({ name, ...kind }));
@@ -191,7 +192,9 @@ export const compileEngine = (file: EngineFile): Compiled => {
     title: file.title,
     version: file.version,
     source: file.source,
+    ...given('entered', file.entered),
     ...given('checked', file.checked),
+    differs: file.differs,
     cylinders: file.cylinders,
     layout: file.layout,
     stroke: length('stroke'),
@@ -207,6 +210,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
     fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
     operations: bookOf(file.operations, operationOf),
     ...given('pumpTiming', file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'])),
+    printedPairs: reader.pairs,
   };
   return reader.findings.length > 0 ? { findings: reader.findings } : { engine, findings: [] };
 };

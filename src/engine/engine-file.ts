@@ -5,7 +5,10 @@ const name = z
   .string()
   .regex(/^[a-z][a-z0-9-]{0,63}$/, 'a name is small letters, digits and hyphens, beginning with a letter');
 const words = z.string().min(1).max(400);
-/** A figure with its unit, as the manual prints it: `54.980 mm`, `90 N·m`, `0.95 deg/mm`. */
+/**
+ * A figure with its unit, as the manual prints it: `54.980 mm`, `90 N·m`, `0.95 deg/mm`; where the manual prints
+ * it in two units, the second in brackets: `54.970 mm (2.1642 in)`.
+ */
 const figure = z.string().min(1).max(60);
 const names = z.array(name).min(1).max(64);
 
@@ -76,6 +79,10 @@ const characteristic = z.strictObject({
       'ball micrometer',
     ])
     .optional(),
+  material: z
+    .enum(['steel', 'cast iron', 'aluminium', 'bronze'])
+    .optional()
+    .describe('what the part is made of, so that a size taken warm is brought back to 20 °C (ISO 1)'),
   limits: limitsFile.optional(),
   source: words.optional().describe("the manual's page"),
 });
@@ -183,10 +190,19 @@ export const engineFile = z.strictObject({
   title: words,
   version: z.int().min(1),
   source: words.describe('the manual: number, edition'),
+  entered: z
+    .strictObject({ by: words, on: words })
+    .optional()
+    .describe('who typed the figures in from the manual, and when'),
   checked: z
     .strictObject({ by: words, on: words })
     .optional()
     .describe('the second person who checked the figures'),
+  differs: z
+    .array(z.strictObject({ at: words, reads: figure, by: words, on: words }))
+    .max(1000)
+    .default([])
+    .describe('figures that the second person read otherwise in the manual; empty once both agree'),
   cylinders: z.int().min(1).max(20),
   layout: z.enum(['in line', 'vee']),
   stroke: figure,

@@ -1,6 +1,7 @@
 /** @module The engine type as the core uses it: places spelled out, figures in millimetres and radians, names resolved. */
 import type { Hours, Millimetres, NewtonMetres, Radians } from '../quantity/brand.ts';
 import type { Typed } from '../quantity/typed.ts';
+import type { PrintedPair } from './printed-pair.ts';
 
 /** A place such as `main.2`. */
 export type PlaceId = string;
@@ -48,6 +49,9 @@ export type Expression =
   | { readonly kind: 'sum'; readonly of: readonly Expression[] }
   | { readonly kind: 'factor'; readonly factor: number; readonly of: Expression };
 
+/** What a part is made of, as far as its expansion goes. */
+export type Material = 'steel' | 'cast iron' | 'aluminium' | 'bronze';
+
 export interface Characteristic {
   readonly name: string;
   readonly title: string;
@@ -59,6 +63,7 @@ export interface Characteristic {
   readonly derived?: Expression;
   readonly wears: 'smaller' | 'larger' | 'either';
   readonly instrument?: string;
+  readonly material?: Material;
   readonly limits?: Limits;
   readonly source?: string;
 }
@@ -144,12 +149,25 @@ export interface PumpTiming {
   readonly shims: readonly Millimetres[];
 }
 
+/** A critical figure that somebody else, typing it in unseen, read otherwise. */
+export interface Difference {
+  /** The figure's keys in the file, joined by slashes. */
+  readonly at: string;
+  readonly reads: string;
+  readonly by: string;
+  readonly on: string;
+}
+
 export interface EngineType {
   readonly id: string;
   readonly title: string;
   readonly version: number;
   readonly source: string;
+  /** Who typed the figures in from the manual. */
+  readonly entered?: { readonly by: string; readonly on: string };
   readonly checked?: { readonly by: string; readonly on: string };
+  /** Figures that a second person read otherwise in the manual. */
+  readonly differs: readonly Difference[];
   readonly cylinders: number;
   readonly layout: 'in line' | 'vee';
   readonly stroke: Millimetres;
@@ -165,4 +183,6 @@ export interface EngineType {
   readonly fasteners: ReadonlyMap<string, Fastener>;
   readonly operations: ReadonlyMap<string, Operation>;
   readonly pumpTiming?: PumpTiming;
+  /** Figures that the manual prints in two units. */
+  readonly printedPairs: readonly PrintedPair[];
 }

@@ -122,6 +122,8 @@ export const smallEngine: EngineType = {
   rod: mm(160),
   pinOffset: mm(0),
   firingOrder: [1, 3, 2],
+  differs: [],
+  printedPairs: [],
   placeKinds: new Map(kinds.map((kind) => [kind.name, kind])),
   places: new Map(kinds.flatMap(placesOfKind).map((place) => [place.id, place])),
   characteristics: new Map(characteristics.map((each) => [each.name, each])),

@@ -4,6 +4,7 @@ import type { Finding } from '../finding.ts';
 import { checkedByTwo } from './checked-by-two.ts';
 import { derivedSums } from './derived-sums.ts';
 import { engineForm } from './engine-form.ts';
+import { figuresInDispute } from './figures-in-dispute.ts';
 import { holdPoints } from './hold-points.ts';
 import { knownNames } from './known-names.ts';
 import { limitsInOrder } from './limits-in-order.ts';
@@ -11,6 +12,7 @@ import { matchingPlaces } from './matching-places.ts';
 import { mixedUnits } from './mixed-units.ts';
 import { noDuplicates } from './no-duplicates.ts';
 import { orderOfWork } from './order-of-work.ts';
+import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
 import { shimReach } from './shim-reach.ts';
 import { sizeFit } from './size-fit.ts';
@@ -28,6 +30,7 @@ const rules: readonly Rule[] = [
   limitsInOrder,
   wearSide,
   mixedUnits,
+  printedPairs,
   derivedSums,
   matchingPlaces,
   sizeSteps,
@@ -39,6 +42,7 @@ const rules: readonly Rule[] = [
   pumpTimingFits,
   shimReach,
   checkedByTwo,
+  figuresInDispute,
 ];
 
 /** Everything that the rules find in an engine type, errors first. */
