@@ -1,4 +1,5 @@
 /** @module What a person asks of a job: each command, accepted, becomes one event. */
+import type { CommandOf } from '../journal/event.ts';
 import type { Fact } from './event.ts';
 
 type Asked<Kind extends Fact['kind'], Name extends string> = { readonly kind: Name } & Omit<
@@ -24,13 +25,4 @@ export type Request =
 
 export type RequestOf<Kind extends Request['kind']> = Extract<Request, { kind: Kind }>;
 
-/** A request with who, when and where; the id becomes the event's. */
-export interface Command {
-  /** UUIDv7. */
-  readonly id: string;
-  readonly job: string;
-  readonly at: string;
-  readonly actor: string;
-  readonly bench: string;
-  readonly request: Request;
-}
+export type Command = CommandOf<Request>;

@@ -4,7 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyFact } from '../../test/job/any-journal.ts';
 import { agreed, Bench, bookedIn, booking, depthGauge, mm } from '../../test/job/bench.ts';
-import { checkChain } from './chain.ts';
+import { checkChain } from '../journal/chain.ts';
 import type { Request } from './command.ts';
 import { decide } from './decide.ts';
 import { blankJob, replay } from './evolve.ts';

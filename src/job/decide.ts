@@ -1,10 +1,10 @@
 /** @module Decides a command: accepted, it becomes one sealed event; else it is refused in words of the trade. */
-import type { Refusal } from '../quantity/refusal.ts';
-import { type Answer, answer } from '../quantity/refusal.ts';
-import { seal } from './chain.ts';
+import { decideBy, type Rules } from '../journal/decide.ts';
+import { type Trouble, trouble } from '../journal/trouble.ts';
+import type { Answer } from '../quantity/refusal.ts';
 import type { Command, Request } from './command.ts';
-import type { JobEvent } from './event.ts';
-import { versionNow } from './fact-shape.ts';
+import type { Fact, JobEvent } from './event.ts';
+import { facts } from './fact-shape.ts';
 import type { Job, OpenJob } from './job.ts';
 import { factOf } from './read-command.ts';
 import { bookInTrouble } from './rules/booking.ts';
@@ -16,8 +16,6 @@ import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
 import { choosePlanTrouble, noteAgreementTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
-import { blank, type Trouble, trouble } from './rules/trouble.ts';
-import { readEvent } from './upcast.ts';
 
 const troubleIn = (job: OpenJob, request: Request): Trouble => {
   switch (request.kind) {
@@ -79,14 +77,7 @@ const troubleFor = (job: Job, { request }: Command): Trouble => {
   }
 };
 
-/** A command sent again right away: the event that it became. */
-const sentAgain = ({ head }: Job, { id }: Command): JobEvent | undefined =>
-  head.event?.id === id ? head.event : undefined;
-
-const wrongJob = ({ head }: Job, command: Command): Refusal | undefined =>
-  head.event !== undefined && head.event.job !== command.job
-    ? trouble('this command is for another job', 'job', `send it to job ${command.job}`)
-    : undefined;
+const rules: Rules<Job, Request, Fact> = { called: 'job', troubleFor, factOf, facts };
 
 /**
  * What a command comes to on a job as it stands: one event to append, or a refusal. A reading that looks strange is
@@ -94,26 +85,4 @@ const wrongJob = ({ head }: Job, command: Command): Refusal | undefined =>
  *
  * @returns the sealed event that follows the job's head; for a command sent twice in a row the event it had become
  */
-export const decide = (job: Job, command: Command): Answer<JobEvent> => {
-  const again = sentAgain(job, command);
-  if (again !== undefined) return answer(again);
-  const refusal =
-    wrongJob(job, command) ??
-    blank(command.actor, 'name', 'say who you are before you write in the journal') ??
-    troubleFor(job, command);
-  if (refusal !== undefined) return { kind: 'refused', refusal };
-  const fact = factOf(command.request);
-  const event = seal({
-    id: command.id,
-    job: command.job,
-    sequence: job.head.sequence + 1,
-    at: command.at,
-    actor: command.actor,
-    bench: command.bench,
-    version: versionNow(fact.kind),
-    fact,
-    before: job.head.hash,
-  });
-  // What is written must be read for ever: an event that could not be is refused before it is one.
-  return event.kind === 'refused' ? event : readEvent(event.value);
-};
+export const decide = (job: Job, command: Command): Answer<JobEvent> => decideBy(rules, job, command);

@@ -1,4 +1,5 @@
 /** @module The events of a job: what happened, in the order in which it happened. They are only ever added. */
+import type { JournalEvent } from '../journal/event.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { Typed } from '../quantity/typed.ts';
@@ -84,21 +85,4 @@ export type Fact =
 export type FactKind = Fact['kind'];
 
 /** A fact with its envelope, chained to the event before it. */
-export interface JobEvent {
-  /** UUIDv7, made by whoever sent the command, so that a repeated send is harmless. */
-  readonly id: string;
-  readonly job: string;
-  /** 1 for the first. */
-  readonly sequence: number;
-  /** RFC 3339, UTC. */
-  readonly at: string;
-  readonly actor: string;
-  readonly bench: string;
-  /** Version of this kind of event. */
-  readonly version: number;
-  readonly fact: Fact;
-  /** Hash of the event before; 64 zeros for the first. */
-  readonly before: string;
-  /** SHA-256 over the canonical JSON (RFC 8785) of everything above. */
-  readonly hash: string;
-}
+export type JobEvent = JournalEvent<Fact>;

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyFact, anyJournal } from '../../test/job/any-journal.ts';
 import { agreed, booking, mm } from '../../test/job/bench.ts';
-import { noHash } from './chain.ts';
+import { noHash } from '../journal/chain.ts';
 import type { JobEvent } from './event.ts';
 import { blankJob, evolve, evolveAll, replay } from './evolve.ts';
 import { operationsOf } from './holds.ts';

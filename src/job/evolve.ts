@@ -1,14 +1,15 @@
 /** @module Folds events into the state of a job. It takes whatever was stored: it never refuses and never throws. */
 
 import type { Trouble } from '../engine/trouble.ts';
+import type { Signed } from '../journal/event.ts';
+import { type Head, headAt, noHead } from '../journal/head.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
 import type { Refusal } from '../quantity/refusal.ts';
-import { noHash } from './chain.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
-import type { Booked, Head, Job, OpenJob, Signed } from './job.ts';
+import type { Booked, Job, OpenJob } from './job.ts';
 
-export const blankJob: Job = { kind: 'blank', head: { id: '', sequence: 0, hash: noHash } };
+export const blankJob: Job = { kind: 'blank', head: noHead };
 
 /** How an entry is added to a map: by copying it, or, in a replay that nobody else sees, in place. */
 type Grow = <Value>(map: ReadonlyMap<string, Value>, key: string, value: Value) => ReadonlyMap<string, Value>;
@@ -29,7 +30,7 @@ const whyUnreadable = (troubles: readonly Trouble[]): Refusal => {
   };
 };
 
-const opened = (head: Head, booked: Booked): Job => {
+const opened = (head: Head<Fact>, booked: Booked): Job => {
   const { engine, troubles } = engineOfJob(booked.engineType);
   if (engine === undefined) return { kind: 'unreadable', head, why: whyUnreadable(troubles), booked };
   return {
@@ -146,7 +147,7 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
 };
 
 const evolved = (job: Job, event: JobEvent, grow: Grow): Job => {
-  const head: Head = { id: event.id, sequence: event.sequence, hash: event.hash, event };
+  const head = headAt(event);
   if (job.kind === 'open') return folded({ ...job, head }, event, grow);
   if (job.kind === 'unreadable') return { ...job, head };
   if (event.fact.kind === 'booked in') {

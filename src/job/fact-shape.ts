@@ -1,22 +1,11 @@
 /** @module The shape of every kind of fact, in every version ever written: what stored and sent text is checked by. */
 import { z } from 'zod';
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { factReader, now } from '../journal/fact-reader.ts';
+import { note, plain, typed, words } from '../journal/shape.ts';
 import type { Fact, FactKind } from './event.ts';
 
-/** No half characters, which canonical JSON cannot carry, and none that only a machine can see. */
-const plain = (most: number) =>
-  z
-    .string()
-    .max(most)
-    .refine(
-      (text) => text.isWellFormed() && !/[\p{Cc}--[\t\n\r]]/v.test(text),
-      'it holds characters that cannot be kept',
-    );
-const words = plain(200);
-const note = plain(4000);
 const count = z.int().min(0).max(1_000_000);
 
-const typed = z.strictObject({ text: plain(60), unit: plain(20) });
 const cell = z.strictObject({ place: words, characteristic: words, plane: words, axis: words });
 const instrument = z.strictObject({
   name: words,
@@ -87,18 +76,11 @@ const shapes = {
 /** A fact as the shapes have it; a test holds it to be the same as `Fact`. */
 export type ShapedFact = { [Kind in FactKind]: { kind: Kind } & z.infer<(typeof shapes)[Kind]> }[FactKind];
 
-type ReadBody = (body: unknown) => z.ZodSafeParseResult<object>;
-
-const now =
-  (shape: z.ZodType<object>): ReadBody =>
-  (body) =>
-    shape.safeParse(body);
-
 /**
  * Readers of each kind of fact by version, version 1 first. A new version adds its shape to `shapes`, moves the old
  * one into its reader here, and that reader turns the old body into the new one. Nothing is ever taken out.
  */
-const readers: { readonly [Kind in FactKind]: readonly [ReadBody, ...ReadBody[]] } = {
+export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
   'instrument brought': [now(shapes['instrument brought'])],
   'reading taken': [now(shapes['reading taken'])],
@@ -113,39 +95,4 @@ const readers: { readonly [Kind in FactKind]: readonly [ReadBody, ...ReadBody[]]
   'operation done': [now(shapes['operation done'])],
   'run step logged': [now(shapes['run step logged'])],
   'handed over': [now(shapes['handed over'])],
-};
-
-export const factKinds = Object.keys(readers) as readonly FactKind[];
-
-/** The version in which a kind of fact is written now. */
-export const versionNow = (kind: FactKind): number => readers[kind].length;
-
-/** Reads the body of a fact (all but its kind) as it was written in a version, into what it means now. */
-export const readFact = (kind: string, version: number, body: object, where: string): Answer<Fact> => {
-  const known = factKinds.find((name) => name === kind);
-  if (known === undefined)
-    return refuse(
-      `a kind of event that this program does not know: “${kind}”`,
-      where,
-      'use a newer Endfloat',
-    );
-  const read = readers[known][version - 1];
-  if (read === undefined)
-    return refuse(
-      `version ${version} of “${kind}”, and this program knows versions up to ${versionNow(known)}`,
-      where,
-      'use a newer Endfloat',
-    );
-  const found = read(body);
-  return found.success
-    ? answer({ kind: known, ...found.data } as Fact)
-    : refuse(firstIssue(found.error), where, 'send it again as the event’s shape has it');
-};
-
-/** The first thing that does not fit a shape, with the way to it. */
-export const firstIssue = (error: z.ZodError): string => {
-  const [issue] = error.issues;
-  if (issue === undefined) return 'it does not fit';
-  const path = issue.path.join('.');
-  return path === '' ? issue.message : `${path}: ${issue.message}`;
-};
+});

@@ -1,11 +1,12 @@
 /** @module Operations and their hold points: done, open, or held back by what is not yet proved. */
 import type { EngineType, Operation } from '../engine/engine-type.ts';
+import type { Signed } from '../journal/event.ts';
 import { doubtsOf } from '../measure/doubts.ts';
 import { judge } from '../measure/judge.ts';
 import { placesOf } from '../measure/scheme.ts';
 import type { Doubt, Judged } from '../measure/verdict-model.ts';
 import { cellTitle } from './cell-title.ts';
-import type { OpenJob, Signed } from './job.ts';
+import type { OpenJob } from './job.ts';
 
 export type Standing =
   | { readonly kind: 'done'; readonly signed: Signed & { readonly note: string } }

@@ -1,17 +1,13 @@
 /** @module The state of a job: a pure function of its journal. */
+import type { Signed } from '../journal/event.ts';
+import type { Head } from '../journal/head.ts';
 import type { Reading } from '../measure/reading.ts';
 import type { Sheet } from '../measure/sheet.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import type { Typed } from '../quantity/typed.ts';
-import type { Fact, JobEvent, ShimCount } from './event.ts';
+import type { Fact, ShimCount } from './event.ts';
 
 type FactOf<Kind extends Fact['kind']> = Omit<Extract<Fact, { kind: Kind }>, 'kind'>;
-
-/** Who and when, beside what was noted. */
-export interface Signed {
-  readonly by: string;
-  readonly at: string;
-}
 
 export interface StruckOut extends Signed {
   readonly reading: Reading;
@@ -22,20 +18,11 @@ export interface FittedPack extends Signed {
   readonly shims: readonly Typed[];
 }
 
-/** Where the chain of hashes has come to. */
-export interface Head {
-  readonly id: string;
-  readonly sequence: number;
-  readonly hash: string;
-  /** The last event whole, so that a command sent twice in a row is answered with it again. */
-  readonly event?: JobEvent;
-}
-
 export type Booked = FactOf<'booked in'> & Signed;
 
 export interface OpenJob {
   readonly kind: 'open';
-  readonly head: Head;
+  readonly head: Head<Fact>;
   readonly booked: Booked;
   /** Engine type, instruments, readings that count, sizes found. */
   readonly sheet: Sheet;
@@ -56,7 +43,12 @@ export interface OpenJob {
 }
 
 export type Job =
-  | { readonly kind: 'blank'; readonly head: Head }
+  | { readonly kind: 'blank'; readonly head: Head<Fact> }
   /** Its first event holds an engine type that this program cannot read: kept whole, shown as such. */
-  | { readonly kind: 'unreadable'; readonly head: Head; readonly why: Refusal; readonly booked?: Booked }
+  | {
+      readonly kind: 'unreadable';
+      readonly head: Head<Fact>;
+      readonly why: Refusal;
+      readonly booked?: Booked;
+    }
   | OpenJob;

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
 import { decided } from '../../demo/jobs/finished.ts';
 import { story } from '../../demo/story.ts';
-import { seal } from '../job/chain.ts';
+import { seal } from '../journal/chain.ts';
 import type { JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import { highsSolver } from '../solver/highs.ts';

@@ -1,10 +1,11 @@
 /** @module Checks a record: the chain of its journal, plans and figures computed again, and every line of its page. */
-import { checkChain } from '../job/chain.ts';
+
 import type { JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { readEvents } from '../job/upcast.ts';
+import { checkChain } from '../journal/chain.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Held, heldIn } from './held.ts';

@@ -2,7 +2,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { booking, micrometer, mm } from '../../test/job/bench.ts';
 import { command, type Desk, eventsOf, job, openDesk, reading, refusalOf } from '../../test/server/desk.ts';
-import { checkChain } from '../job/chain.ts';
+import { checkChain } from '../journal/chain.ts';
 
 let desk: Desk;
 beforeEach(async () => {

@@ -1,7 +1,7 @@
 /** @module The JSON that was sent, held to a shape. */
 import type { Context } from 'hono';
 import type { z } from 'zod';
-import { firstIssue } from '../job/fact-shape.ts';
+import { firstIssue } from '../journal/shape.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 
 export const readBody = async <Shape extends z.ZodType>(

@@ -17,6 +17,8 @@ export const layers: readonly Layer[] = [
   pure('reckon'),
   pure('plan'),
   pure('work'),
+  pure('journal'),
+  pure('register'),
   pure('job'),
   pure('drawing'),
   pure('record'),

@@ -1,7 +1,7 @@
 /** @module Journals of arbitrary facts, sensible and not, for laws that hold for every journal. */
 import fc from 'fast-check';
-import { noHash } from '../../src/job/chain.ts';
 import type { Fact, JobEvent } from '../../src/job/event.ts';
+import { noHash } from '../../src/journal/chain.ts';
 import { booking, depthGauge, micrometer } from './bench.ts';
 
 const typed = fc.record({

@@ -1,7 +1,7 @@
 /** @module Journals for the store's tests: the demonstration engine booked in, then reading after reading. */
 import { readFileSync } from 'node:fs';
-import { noHash, seal } from '../../src/job/chain.ts';
 import type { Fact, JobEvent } from '../../src/job/event.ts';
+import { noHash, seal } from '../../src/journal/chain.ts';
 
 const engineType = readFileSync(new URL('../../demo/engines/quillfeather-3w.yaml', import.meta.url), 'utf8');
 

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { checkChain } from '../../src/job/chain.ts';
+import { checkChain } from '../../src/journal/chain.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
 
 const program = fileURLToPath(new URL('./append-until-killed.ts', import.meta.url));

@@ -1,7 +1,7 @@
 /** @module Rivals that append to one job at the same moment, round after round. */
 import { expect } from 'vitest';
-import { checkChain } from '../../src/job/chain.ts';
 import type { JobEvent } from '../../src/job/event.ts';
+import { checkChain } from '../../src/journal/chain.ts';
 import type { Store } from '../../src/store/sql-store.ts';
 import { journalOf, last, nextReading } from './journal-fixture.ts';
 

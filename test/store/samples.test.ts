@@ -1,10 +1,10 @@
 /** @module Events as they were written once: they must be read for ever. A sample that has been committed is never changed. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import { type Chained, checkChain } from '../../src/job/chain.ts';
 import type { Fact } from '../../src/job/event.ts';
-import { factKinds, type ShapedFact, versionNow } from '../../src/job/fact-shape.ts';
+import { facts, type ShapedFact } from '../../src/job/fact-shape.ts';
 import { readEvent, readEvents } from '../../src/job/upcast.ts';
+import { type Chained, checkChain } from '../../src/journal/chain.ts';
 
 const folder = new URL('./samples/', import.meta.url);
 const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
@@ -19,9 +19,9 @@ type Deep<Value> = Value extends readonly (infer Item)[]
 
 describe('stored events', () => {
   it('have a sample of every kind in every version', () => {
-    const wanted = factKinds.flatMap((kind) =>
+    const wanted = facts.kinds.flatMap((kind) =>
       Array.from(
-        { length: versionNow(kind) },
+        { length: facts.versionNow(kind) },
         (_, index) => `${kind.replaceAll(' ', '-')}.${index + 1}.json`,
       ),
     );
@@ -31,7 +31,7 @@ describe('stored events', () => {
   it.each(samples)('$name still reads, with every word and figure in it', ({ name, json }) => {
     const event = readEvent(json);
     expect(event.kind === 'refused' ? event.refusal : 'read').toBe('read');
-    if (event.kind === 'answer' && name.endsWith(`.${versionNow(event.value.fact.kind)}.json`))
+    if (event.kind === 'answer' && name.endsWith(`.${facts.versionNow(event.value.fact.kind)}.json`))
       expect(event.value).toEqual(json);
   });
 

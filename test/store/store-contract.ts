@@ -1,7 +1,7 @@
 /** @module What every store promises, run against each: a store that passes may keep journals. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { checkChain } from '../../src/job/chain.ts';
 import type { JobEvent } from '../../src/job/event.ts';
+import { checkChain } from '../../src/journal/chain.ts';
 import type { Store } from '../../src/store/sql-store.ts';
 import { booking, eventAfter, journalOf, last, nextReading } from './journal-fixture.ts';
 import { race } from './race.ts';

@@ -1,8 +1,8 @@
 /** @module May this engine be booked in? */
 
+import { badFigure, blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import { engineOfJob } from '../engine-of-job.ts';
-import { badFigure, blank, type Trouble, trouble } from './trouble.ts';
 
 const badType = (text: string): Trouble => {
   const { engine, troubles } = engineOfJob(text);

@@ -1,8 +1,9 @@
 /** @module May this doubt be answered? */
+
+import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { blank, type Trouble, trouble } from './trouble.ts';
 
 export const answerDoubtTrouble = (job: OpenJob, asked: RequestOf<'answer doubt'>): Trouble =>
   doubtsOf(job.sheet).some(({ id }) => id === asked.doubt)

@@ -1,9 +1,9 @@
 /** @module May this finding, or the size at which a component was found, be noted? */
 import type { EngineType } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
+import { blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { blank, orList, type Trouble, trouble } from './trouble.ts';
 
 const noComponent = (engine: EngineType, name: string): Trouble =>
   engine.components.has(name)

@@ -1,9 +1,10 @@
 /** @module May the engine be handed over? */
+
+import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
 import { undone } from '../undone.ts';
-import { blank, type Trouble, trouble } from './trouble.ts';
 
 /** Pumps without a fitted pack, and packs that are further off than the manual lets them be. */
 const pumpsLeft = (job: OpenJob): readonly string[] =>

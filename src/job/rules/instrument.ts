@@ -1,7 +1,8 @@
 /** @module May this instrument be brought to the bench? */
+
+import { badFigure, blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import { lengthOf, type Typed } from '../../quantity/typed.ts';
 import type { RequestOf } from '../command.ts';
-import { badFigure, blank, type Trouble, trouble } from './trouble.ts';
 
 const length = (typed: Typed): number => {
   const read = lengthOf(typed);

@@ -1,7 +1,7 @@
 /** @module Which operations may be signed, and when an engine may run and be handed over. */
 import { describe, expect, it } from 'vitest';
 import { agreed, type Bench, bookedIn, measured, mm, plan } from '../../../test/job/bench.ts';
-import { checkChain } from '../chain.ts';
+import { checkChain } from '../../journal/chain.ts';
 import { replay } from '../evolve.ts';
 import { openDoubts } from '../holds.ts';
 

@@ -1,10 +1,10 @@
 /** @module May this operation be signed as done, and this step of running be logged? */
 import { chooseName } from '../../engine/nearest-name.ts';
+import { badFigure, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import { standingOf } from '../holds.ts';
 import type { OpenJob } from '../job.ts';
 import { undone } from '../undone.ts';
-import { badFigure, type Trouble, trouble } from './trouble.ts';
 
 export const doOperationTrouble = (job: OpenJob, { operation }: RequestOf<'do operation'>): Trouble => {
   const { engine } = job.sheet;

@@ -1,11 +1,11 @@
 /** @module May the shims be counted so, and may this pack go under the pump? */
 import type { PumpTiming } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
+import { badFigure, type Trouble, trouble } from '../../journal/trouble.ts';
 import { lengthOf, type Typed, typedText } from '../../quantity/typed.ts';
 import { looseShims, notInBox } from '../box.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { badFigure, type Trouble, trouble } from './trouble.ts';
 
 const noPumps = (job: OpenJob): Trouble =>
   job.sheet.engine.pumpTiming === undefined

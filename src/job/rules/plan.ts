@@ -1,5 +1,6 @@
 /** @module May this plan be chosen, and may the owner's agreement be noted? */
 import { chooseName } from '../../engine/nearest-name.ts';
+import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import { couplingRows } from '../../plan/coupling-rows.ts';
 import { type Options, optionsOf } from '../../plan/options.ts';
 import type { Option } from '../../plan/plan-model.ts';
@@ -7,7 +8,6 @@ import { type Slot, slotsOf } from '../../plan/slot.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { planQuestionOf } from '../planning.ts';
-import { blank, type Trouble, trouble } from './trouble.ts';
 
 type Asked = RequestOf<'choose plan'>;
 

@@ -1,11 +1,11 @@
 /** @module May this reading be taken, or struck out? A strange figure may: it is doubted later, never refused. */
 import type { EngineType } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
+import { badFigure, blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { Cell } from '../../measure/reading.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { badFigure, blank, orList, type Trouble, trouble } from './trouble.ts';
 
 const outsideScheme = (
   called: 'plane' | 'axis',

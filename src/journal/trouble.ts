@@ -1,7 +1,7 @@
 /** @module What every rule answers: nothing where it is kept, else what is wrong, where, and what to do. */
-import type { Refusal } from '../../quantity/refusal.ts';
-import { amountOf, type Typed, typedText } from '../../quantity/typed.ts';
-import type { Dimension } from '../../quantity/unit.ts';
+import type { Refusal } from '../quantity/refusal.ts';
+import { amountOf, type Typed, typedText } from '../quantity/typed.ts';
+import type { Dimension } from '../quantity/unit.ts';
 
 export type Trouble = Refusal | undefined;
 

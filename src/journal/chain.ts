@@ -1,11 +1,11 @@
-/** @module The chain of hashes that binds a job's events: one changed digit anywhere shows. */
+/** @module The chain of hashes that binds the events of a journal: one changed digit anywhere shows. */
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import canonicalize from 'canonicalize';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import type { JobEvent } from './event.ts';
+import type { AnyFact, JournalEvent } from './event.ts';
 
-/** What stands in `before` of a job's first event. */
+/** What stands in `before` of a journal's first event. */
 export const noHash = '0'.repeat(64);
 
 /**
@@ -39,7 +39,7 @@ export const canonicalText = (value: unknown): Answer<string> => {
 export const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 
 /** An event as it stands in a journal; whatever else it carries is hashed with it. */
-export type Chained = Pick<JobEvent, 'id' | 'job' | 'sequence' | 'before' | 'hash'>;
+export type Chained = Pick<JournalEvent, 'id' | 'job' | 'sequence' | 'before' | 'hash'>;
 
 const hashOfEvent = (event: object): Answer<string> => {
   const { hash: _, ...rest } = event as { readonly hash?: string };
@@ -48,7 +48,9 @@ const hashOfEvent = (event: object): Answer<string> => {
 };
 
 /** Gives an event its hash; refuses one whose text cannot be kept. */
-export const seal = (event: Omit<JobEvent, 'hash'>): Answer<JobEvent> => {
+export const seal = <Fact extends AnyFact>(
+  event: Omit<JournalEvent<Fact>, 'hash'>,
+): Answer<JournalEvent<Fact>> => {
   const hash = hashOfEvent(event);
   return hash.kind === 'refused' ? hash : answer({ ...event, hash: hash.value });
 };
@@ -57,7 +59,7 @@ const remedy =
   'do not trust this journal from there on; take it again from where it was made, or from a copy';
 
 const misfit = (event: Chained, before: Chained | undefined): string | undefined => {
-  if (before !== undefined && event.job !== before.job) return `it belongs to another job, ${event.job}`;
+  if (before !== undefined && event.job !== before.job) return `it belongs to another journal, ${event.job}`;
   if (event.sequence !== (before?.sequence ?? 0) + 1)
     return `it is numbered ${event.sequence} where ${(before?.sequence ?? 0) + 1} should stand: one is missing or twice there`;
   if (event.before !== (before?.hash ?? noHash)) return 'it does not follow the event before it';

@@ -1,9 +1,8 @@
-/** @module The chain of hashes, held to RFC 8785 and FIPS 180-4. */
-/** @module One changed digit in a journal shows. */
+/** @module The chain of hashes, held to RFC 8785 and FIPS 180-4: one changed digit in a journal shows. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Fact, JobEvent } from '../job/event.ts';
 import { canonicalText, checkChain, hashOf, noHash, seal } from './chain.ts';
-import type { JobEvent } from './event.ts';
 
 const textOf = (value: unknown): string => {
   const text = canonicalText(value);
@@ -20,7 +19,7 @@ const double = (bits: string): number => {
 const journalOf = (notes: readonly string[]): JobEvent[] => {
   const events: JobEvent[] = [];
   for (const [index, note] of notes.entries()) {
-    const sealed = seal({
+    const sealed = seal<Fact>({
       id: `id-${index}`,
       job: 'job-1',
       sequence: index + 1,
