@@ -106,7 +106,7 @@ const assignmentRows = (costs: Assignment['costs']): readonly string[] => [
 const assignmentColumns = (costs: Assignment['costs']): readonly string[] =>
   costs.flatMap((row, at) => row.map((_, column) => `x${at}_${column}`));
 
-export const solverContract = (name: string, open: () => Promise<Solve>): void =>
+export const solverContract = (name: string, open: () => Promise<Solve>): void => {
   describe(`${name} as the solver of plans`, () => {
     it.each(knapsacks)('packs knapsack $name to its published optimum', async (knapsack) => {
       const { capacity, weights, values, best, items } = knapsack;
@@ -177,3 +177,4 @@ export const solverContract = (name: string, open: () => Promise<Solve>): void =
       await expect(solve('this is no model')).rejects.toThrow();
     });
   });
+};
