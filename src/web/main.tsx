@@ -14,6 +14,7 @@ import { createRoot } from 'react-dom/client';
 import { App } from './app.tsx';
 import { waitingKey } from './journal/waiting-line.ts';
 import { readyToAnnounce } from './shell/announce.ts';
+import { keepTheApp } from './shell/keep-the-app.ts';
 
 const queries = new QueryClient({ defaultOptions: { queries: { staleTime: 5000, retry: 1 } } });
 const root = document.querySelector('#root');
@@ -35,3 +36,5 @@ createRoot(root, { onUncaughtError: fault }).render(
 // What an earlier page could not send is sent now, whichever sheet is opened.
 if (Object.keys(localStorage).some((key) => key.startsWith(waitingKey)))
   void import('./journal/use-desk.tsx').then(({ takeUpWaiting }) => takeUpWaiting());
+
+if (import.meta.env.PROD) keepTheApp();

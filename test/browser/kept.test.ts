@@ -85,6 +85,26 @@ describe.skipIf(noBrowser)(`what is typed (needs Chromium; ${noBrowser ?? 'here'
     await expect.poll(readings, { timeout: 15_000 }).toBe(before + 1);
   });
 
+  it('can be gone on with in a page loaded anew while the server is away', async () => {
+    const before = await readings();
+    // The app is kept once its worker stands behind the page.
+    await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
+    await page.reload();
+    await page.locator(entry).waitFor();
+    await expect
+      .poll(() => page.evaluate(async () => (await (await caches.open('endfloat app')).keys()).length))
+      .toBeGreaterThan(4);
+    await workshop.stopServer();
+    await type('47.953');
+    await page.reload();
+    await page.locator(entry).waitFor();
+    await type('47.951');
+    await expect.poll(waiting).toBe('2');
+    await workshop.startServer();
+    await expect.poll(waiting, { timeout: 30_000 }).toBe('0');
+    expect(await readings()).toBe(before + 2);
+  });
+
   it('is kept as it stands when it cannot be read, with what is wrong in words', async () => {
     const before = await readings();
     await page.locator(entry).fill('47,9x');
