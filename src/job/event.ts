@@ -48,6 +48,7 @@ export type Fact =
       readonly typed: Typed;
       readonly instrument: string;
       readonly temperature?: Typed;
+      readonly instrumentTemperature?: Typed;
     }
   | { readonly kind: 'reading struck out'; readonly reading: string; readonly why: string }
   | { readonly kind: 'doubt answered'; readonly doubt: string; readonly why: string }

@@ -2,12 +2,13 @@
 import { z } from 'zod';
 import { factReader, now } from '../journal/fact-reader.ts';
 import { note, plain, typed, words } from '../journal/shape.ts';
+import { instrumentShape } from '../register/instrument-shape.ts';
 import type { Fact, FactKind } from './event.ts';
 
 const count = z.int().min(0).max(1_000_000);
 
 const cell = z.strictObject({ place: words, characteristic: words, plane: words, axis: words });
-const instrument = z.strictObject({
+const instrumentFirst = z.strictObject({
   name: words,
   kind: words,
   range: z.strictObject({ least: typed, greatest: typed }),
@@ -16,6 +17,10 @@ const instrument = z.strictObject({
   repeatability: typed,
   zero: typed.exactOptional(),
   turn: typed.exactOptional(),
+  setTo: z.strictObject({ master: words, size: typed, shown: typed }).exactOptional(),
+  correction: typed.exactOptional(),
+  correctionUncertainty: typed.exactOptional(),
+  material: z.enum(['steel', 'cast iron', 'aluminium', 'bronze']).exactOptional(),
 });
 const choice = z.strictObject({
   slot: words,
@@ -38,8 +43,14 @@ const shapes = {
     hoursWanted: typed.exactOptional(),
     daysWanted: z.number().exactOptional(),
   }),
-  'instrument brought': z.strictObject({ instrument }),
-  'reading taken': z.strictObject({ cell, typed, instrument: words, temperature: typed.exactOptional() }),
+  'instrument brought': z.strictObject({ instrument: instrumentShape }),
+  'reading taken': z.strictObject({
+    cell,
+    typed,
+    instrument: words,
+    temperature: typed.exactOptional(),
+    instrumentTemperature: typed.exactOptional(),
+  }),
   'reading struck out': z.strictObject({ reading: words, why: note }),
   'doubt answered': z.strictObject({ doubt: plain(2000), why: note }),
   'size found': z.strictObject({ component: words, size: words }),
@@ -82,7 +93,11 @@ export type ShapedFact = { [Kind in FactKind]: { kind: Kind } & z.infer<(typeof 
  */
 export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
-  'instrument brought': [now(shapes['instrument brought'])],
+  'instrument brought': [
+    // Before masters, certificates and checks were written down.
+    now(z.strictObject({ instrument: instrumentFirst })),
+    now(shapes['instrument brought']),
+  ],
   'reading taken': [now(shapes['reading taken'])],
   'reading struck out': [now(shapes['reading struck out'])],
   'doubt answered': [now(shapes['doubt answered'])],

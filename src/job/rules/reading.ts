@@ -2,6 +2,7 @@
 import type { EngineType } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import { badFigure, blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
+import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Cell } from '../../measure/reading.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { RequestOf } from '../command.ts';
@@ -54,6 +55,14 @@ const outsideEngine = (engine: EngineType, cell: Cell): Trouble => {
   );
 };
 
+/** A torque wrench may be brought, for the joints that it tightens, but no size is read with it. */
+const noLength = (job: OpenJob, name: string, where: string): Trouble => {
+  const { kind } = job.sheet.instruments.get(name) ?? { kind: '' };
+  return kindOf(kind).measures === 'length'
+    ? undefined
+    : trouble(`${name} is a ${kind} and measures no length`, where, 'choose the one that it was read with');
+};
+
 const notBrought = (job: OpenJob, name: string, where: string): Trouble => {
   const brought = [...job.sheet.instruments.keys()];
   if (brought.includes(name)) return undefined;
@@ -71,7 +80,9 @@ export const takeReadingTrouble = (job: OpenJob, asked: RequestOf<'take reading'
   return (
     badFigure(asked.typed, 'length', where) ??
     badFigure(asked.temperature, 'temperature', `${where}, temperature`) ??
-    notBrought(job, asked.instrument, where)
+    badFigure(asked.instrumentTemperature, 'temperature', `${where}, temperature of the instrument`) ??
+    notBrought(job, asked.instrument, where) ??
+    noLength(job, asked.instrument, where)
   );
 };
 
