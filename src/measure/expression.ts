@@ -1,12 +1,19 @@
 /** @module A derived characteristic from its operands: ovality, taper, clearance, with what they share. */
 import type { EngineType, Expression, Place } from '../engine/engine-type.ts';
-import { combine, minus, type Uncertain } from '../quantity/uncertain.ts';
+import { combine, type Uncertain } from '../quantity/uncertain.ts';
+import { greatest, least } from './extreme.ts';
+import { formAtMost, greatestRange } from './form.ts';
 import type { Cell } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 
 /** A value, or the cells that must be read first. Both empty: the names do not go together. */
 type Evaluated =
-  | { readonly kind: 'known'; readonly value: Uncertain }
+  | {
+      readonly kind: 'known';
+      readonly value: Uncertain;
+      /** Of a form: the probability that it is no more than a limit, worked out over its own lopsided distribution. */
+      readonly atMost?: (limit: number) => number;
+    }
   | { readonly kind: 'missing'; readonly cells: readonly Cell[] };
 
 /** What an expression is worked out over. */
@@ -22,7 +29,7 @@ interface Sized {
 }
 
 type Found =
-  | { readonly kind: 'known'; readonly sizes: readonly Sized[] }
+  | { readonly kind: 'known'; readonly at: string; readonly sizes: readonly Sized[] }
   | { readonly kind: 'missing'; readonly cells: readonly Cell[] };
 
 /**
@@ -44,7 +51,7 @@ const sizesOf = (name: string, place: Place, operands: Operands): Found => {
     const inner = evaluate(characteristic.derived, at, operands);
     if (inner.kind === 'missing') return inner;
     const cell = { place: at.id, characteristic: name, plane: '', axis: '' };
-    return { kind: 'known', sizes: [{ cell, size: inner.value }] };
+    return { kind: 'known', at: at.id, sizes: [{ cell, size: inner.value }] };
   }
   const sizes: Sized[] = [];
   const missing: Cell[] = [];
@@ -55,46 +62,45 @@ const sizesOf = (name: string, place: Place, operands: Operands): Found => {
   }
   return missing.length > 0 || sizes.length === 0
     ? { kind: 'missing', cells: missing }
-    : { kind: 'known', sizes };
+    : { kind: 'known', at: at.id, sizes };
 };
-
-const by = (sizes: readonly Uncertain[], better: (a: number, b: number) => boolean): Uncertain =>
-  sizes.reduce((best, size) => (better(size.value, best.value) ? size : best));
-
-const least = (sizes: readonly Uncertain[]): Uncertain => by(sizes, (a, b) => a < b);
-const greatest = (sizes: readonly Uncertain[]): Uncertain => by(sizes, (a, b) => a > b);
 
 const mean = (sizes: readonly Uncertain[]): Uncertain =>
   combine(sizes.map((size) => [1 / sizes.length, size] as const));
 
-/** The greatest of the ranges within the groups: by plane for ovality, by axis for taper. */
-const greatestRange = (sized: readonly Sized[], group: (cell: Cell) => string): Uncertain => {
-  const groups = Map.groupBy(sized, ({ cell }) => group(cell));
-  return greatest(
-    [...groups.values()].map((each) => {
-      const sizes = each.map(({ size }) => size);
-      return minus(greatest(sizes), least(sizes));
-    }),
+const form = (
+  sized: readonly Sized[],
+  groupOf: (cell: Cell) => string,
+  name: string,
+): Extract<Evaluated, { kind: 'known' }> => {
+  const groups = [...Map.groupBy(sized, ({ cell }) => groupOf(cell)).values()].map((group) =>
+    group.map(({ size }) => size),
   );
+  return {
+    kind: 'known',
+    value: greatestRange(groups, name),
+    atMost: (limit) => formAtMost(groups, limit),
+  };
 };
 
 type Pick = Exclude<Expression['kind'], 'difference' | 'sum' | 'factor'>;
 
-const pick = (kind: Pick, sized: readonly Sized[]): Uncertain => {
+const pick = (kind: Pick, sized: readonly Sized[], whose: string): Evaluated => {
   const sizes = sized.map(({ size }) => size);
+  const known = (value: Uncertain): Evaluated => ({ kind: 'known', value });
   switch (kind) {
     case 'least':
-      return least(sizes);
+      return known(least(sizes, `least of ${whose}`));
     case 'greatest':
-      return greatest(sizes);
+      return known(greatest(sizes, `greatest of ${whose}`));
     // A name alone stands for one size; where a scheme gives several, it stands for their mean.
     case 'reading':
     case 'mean':
-      return mean(sizes);
+      return known(mean(sizes));
     case 'range over axes':
-      return greatestRange(sized, ({ plane }) => plane);
+      return form(sized, ({ plane }) => plane, `widest over axes of ${whose}`);
     case 'range over planes':
-      return greatestRange(sized, ({ axis }) => axis);
+      return form(sized, ({ axis }) => axis, `widest over planes of ${whose}`);
     default:
       return kind satisfies never;
   }
@@ -113,7 +119,7 @@ const together = (
 /**
  * Value of an expression at a place.
  *
- * - least, greatest: the size so picked, with its own uncertainty;
+ * - least, greatest: the size so picked; where others run it close, it is known as well as an extreme is;
  * - range over axes (ovality): in each plane the greatest less the least over the axes, the greatest of these;
  * - range over planes (taper): along each axis the greatest less the least over the planes, the greatest of these;
  * - difference, sum, factor, mean: as written.
@@ -147,7 +153,9 @@ export const evaluate = (expression: Expression, place: Place, operands: Operand
       );
     default: {
       const found = sizesOf(expression.of, place, operands);
-      return found.kind === 'missing' ? found : { kind: 'known', value: pick(expression.kind, found.sizes) };
+      return found.kind === 'missing'
+        ? found
+        : pick(expression.kind, found.sizes, `${found.at} ${expression.of}`);
     }
   }
 };

@@ -44,6 +44,28 @@ export const conformanceProbability = (value: number, u: number, freedom: number
     ),
   );
 
+/** Probabilities that the true value lies below its least, and above its greatest limit. */
+interface Tails {
+  readonly below: number;
+  readonly above: number;
+}
+
+/**
+ * Probabilities that the true value lies beyond each of its limits.
+ *
+ * @param value    measured value, in any unit that the others share
+ * @param u        standard uncertainty, not negative
+ * @param freedom  effective degrees of freedom, above 0; Infinity for the normal distribution
+ * @param bounds   interval with one bound, both or none
+ * @returns 0 to 1 each; 0 where there is no bound
+ * @source  JCGM 106:2012, 7.3
+ * @example tailsBeyond(56, 0.5, Infinity, { greatest: 55 }).above // 0.977
+ */
+export const tailsBeyond = (value: number, u: number, freedom: number, bounds: Interval): Tails => ({
+  below: beyond(value, u, freedom, bounds.least, -1),
+  above: beyond(value, u, freedom, bounds.greatest, 1),
+});
+
 /**
  * The decision rule: within when conformance is proved, outside when nonconformance is, else unsure.
  *
@@ -67,11 +89,8 @@ export const verdictOf = (
   asked: number,
 ): 'within' | 'outside' | 'unsure' => {
   if (conformanceProbability(value, u, freedom, bounds) >= asked) return 'within';
-  const outside = Math.max(
-    beyond(value, u, freedom, bounds.least, -1),
-    beyond(value, u, freedom, bounds.greatest, 1),
-  );
-  return outside >= asked ? 'outside' : 'unsure';
+  const { below, above } = tailsBeyond(value, u, freedom, bounds);
+  return Math.max(below, above) >= asked ? 'outside' : 'unsure';
 };
 
 /**

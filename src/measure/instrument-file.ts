@@ -16,9 +16,15 @@ const instrumentFile = z.strictObject({
   repeatability: text,
   zero: text.optional(),
   turn: text.optional(),
+  'set-in': text.optional(),
+  'set-size': text.optional(),
+  'set-shown': text.optional(),
+  correction: text.optional(),
+  'correction-uncertainty': text.optional(),
+  material: z.enum(['steel', 'cast iron', 'aluminium', 'bronze']).optional(),
 });
 
-type Figure = Exclude<keyof z.infer<typeof instrumentFile>, 'name' | 'kind'>;
+type Figure = Exclude<keyof z.infer<typeof instrumentFile>, 'name' | 'kind' | 'set-in' | 'material'>;
 
 const figureNames = [
   'least',
@@ -28,12 +34,24 @@ const figureNames = [
   'repeatability',
   'zero',
   'turn',
+  'set-size',
+  'set-shown',
+  'correction',
+  'correction-uncertainty',
 ] as const;
+const needed = figureNames.slice(0, 5);
+
+const present = <Key extends string, Value>(key: Key, value: Value | undefined) =>
+  (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value };
 
 /**
  * Reads an instrument: `{ "name": "mic-50-75", "kind": "outside micrometer", "least": "50 mm", "greatest":
  * "75 mm", "resolution": "0.001 mm", "permissible-error": "0.004 mm", "repeatability": "0.0015 mm",
  * "zero": "0.000 mm", "turn": "0.5 mm" }`; zero and turn may be missing.
+ *
+ * One that compares says what it was set in, at what size, and what it showed there: `"set-in": "mic-75-100",
+ * "set-size": "85.000 mm", "set-shown": "0.000 mm"`. One with a certificate may give its `correction` and the
+ * `correction-uncertainty` (expanded, k = 2); one that is not of steel its `material`.
  */
 export const readInstrument = (value: unknown): Answer<Instrument> => {
   const read = instrumentFile.safeParse(value);
@@ -42,7 +60,7 @@ export const readInstrument = (value: unknown): Answer<Instrument> => {
     return refuse(
       `the instrument is not complete: ${issue?.message ?? ''}`,
       issue?.path.join('.') ?? '',
-      `give name, kind, ${figureNames.join(', ')}, each as a text with its unit`,
+      `give name, kind, ${needed.join(', ')}, each as a text with its unit`,
     );
   }
   const { name, kind } = read.data;
@@ -56,11 +74,21 @@ export const readInstrument = (value: unknown): Answer<Instrument> => {
     }
     figures.set(figure, typed.value);
   }
-  const [least, greatest, resolution, permissibleError, repeatability, zero, turn] = figureNames.map((each) =>
+  const [least, greatest, resolution, permissibleError, repeatability] = needed.map((each) =>
     figures.get(each),
   );
   if (!least || !greatest || !resolution || !permissibleError || !repeatability) {
-    return refuse('the instrument is not complete', name, `give ${figureNames.join(', ')}`);
+    return refuse('the instrument is not complete', name, `give ${needed.join(', ')}`);
+  }
+  const master = read.data['set-in'];
+  const size = figures.get('set-size');
+  const shown = figures.get('set-shown');
+  if ([master, size, shown].some(Boolean) && !(master && size && shown)) {
+    return refuse(
+      'it is not said wholly what it was set in',
+      name,
+      'give set-in, set-size and set-shown together, or none of them',
+    );
   }
   return answer({
     name,
@@ -69,7 +97,11 @@ export const readInstrument = (value: unknown): Answer<Instrument> => {
     resolution,
     permissibleError,
     repeatability,
-    ...(zero && { zero }),
-    ...(turn && { turn }),
+    ...present('zero', figures.get('zero')),
+    ...present('turn', figures.get('turn')),
+    ...present('setTo', master && size && shown ? { master, size, shown } : undefined),
+    ...present('correction', figures.get('correction')),
+    ...present('correctionUncertainty', figures.get('correction-uncertainty')),
+    ...present('material', read.data.material),
   });
 };

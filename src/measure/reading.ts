@@ -18,6 +18,8 @@ export interface Reading {
   readonly instrument: string;
   /** Temperature of the part, as typed; 20 °C is taken where none was. */
   readonly temperature?: Typed;
+  /** Temperature of the instrument, as typed; that of the part is taken where none was. */
+  readonly instrumentTemperature?: Typed;
 }
 
 export const cellKey = ({ place, characteristic, plane, axis }: Cell): string =>

@@ -1,18 +1,33 @@
 /** @module The measuring sheet of one engine: everything that verdicts and doubts are computed from. */
 import type { EngineType } from '../engine/engine-type.ts';
+import type { DecisionRule } from './decision-rule.ts';
 import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
 
 export interface Sheet {
   readonly engine: EngineType;
   readonly instruments: ReadonlyMap<string, Instrument>;
-  /** By `cellKey`, oldest first; the last one counts, earlier ones are kept as repeats are (never struck-out ones). */
+  /** By `cellKey`, oldest first; the last one counts with those that it repeats. Struck-out ones are not among them. */
   readonly readings: ReadonlyMap<string, readonly Reading[]>;
   /** Size at which a component was found, where it is not `standard`. */
   readonly sizesFound: ReadonlyMap<string, string>;
   /** Probability of conformance asked for; 0.95 is the default of ISO 14253-1. */
   readonly conformance: number;
+  /** The shop's rule, where it is another than that of ISO 14253-1 with the conformance above. */
+  readonly rule?: DecisionRule;
 }
+
+const guarded = new WeakMap<Sheet, DecisionRule>();
+
+/** The rule by which a sheet is judged. */
+export const ruleOf = (sheet: Sheet): DecisionRule => {
+  if (sheet.rule) return sheet.rule;
+  const before = guarded.get(sheet);
+  if (before) return before;
+  const rule: DecisionRule = { kind: 'guarded', conformance: sheet.conformance };
+  guarded.set(sheet, rule);
+  return rule;
+};
 
 /** A sheet from readings in the order in which they were taken. */
 export const layOut = (

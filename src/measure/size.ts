@@ -1,95 +1,56 @@
-/** @module From a reading to a size: zero taken off, and everything not known of it named. */
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { amountOf, lengthOf, resolutionOf } from '../quantity/typed.ts';
+/** @module From a reading to a size at 20 °C: zero taken off, and everything not known of it named. */
+import type { Material } from '../engine/engine-type.ts';
+import { type Answer, answer } from '../quantity/refusal.ts';
+import { amountOf, lengthOf, resolutionOf, type Typed } from '../quantity/typed.ts';
 import type { Term, Uncertain } from '../quantity/uncertain.ts';
+import { atReference } from './expansion.ts';
 import type { Instrument } from './instrument.ts';
+import { figuresOf, type Register, rectangular } from './instrument-figures.ts';
 import type { Reading } from './reading.ts';
 
-/** Standard uncertainty of a quantity that is only known to lie within ± the half-width (JCGM 100, 4.3.7). */
-const rectangular = (halfWidth: number): number => halfWidth / Math.sqrt(3);
-
-/** A repeatability in a register rests on some ten repeats: common practice, no source. */
-const repeatFreedom = 9;
-/** A part and an instrument that lay side by side differ by no more, °C: common practice, no source. */
-const sideBySide = 1;
-/** Steel and iron, per °C: JCGM 100, H.1 takes 11.5e-6 for steel. */
-const steel = 11.5e-6;
-/**
- * How far a part may expand from the way its instrument does, per °C: a light alloy (about 23e-6) against
- * steel. From memory; the engine type does not say what a part is made of.
- */
-const expansionApart = 12e-6;
-/** ISO 1. */
-const reference = 20;
-
-/** The size of an instrument as plain figures in mm. */
-interface Figures {
-  readonly resolution: number;
-  readonly permissibleError: number;
-  readonly repeatability: number;
-  readonly zero: number | undefined;
+/** A standard deviation of repeats, with the degrees of freedom behind it. */
+export interface Spread {
+  /** mm. */
+  readonly deviation: number;
+  readonly freedom: number;
 }
 
-const figures = new WeakMap<Instrument, Answer<Figures>>();
+/** A repeatability in a register rests on some ten repeats: common practice, no source. */
+export const startingFreedom = 9;
 
-const readFigures = (instrument: Instrument): Answer<Figures> => {
-  const read = [instrument.resolution, instrument.permissibleError, instrument.repeatability].map(lengthOf);
-  const zero = instrument.zero ? lengthOf(instrument.zero) : undefined;
-  const refused = [...read, zero].find((each) => each?.kind === 'refused');
-  const [resolution, permissibleError, repeatability] = read.map((each) =>
-    each.kind === 'answer' ? Math.abs(each.value) : 0,
-  );
-  if (refused || resolution === undefined || permissibleError === undefined || repeatability === undefined) {
-    return refuse(
-      'the register has a figure that is no length',
-      `instrument ${instrument.name}`,
-      'correct its resolution, permissible error, repeatability or zero in the register',
-    );
-  }
-  return answer({
-    resolution,
-    permissibleError,
-    repeatability,
-    zero: zero?.kind === 'answer' ? zero.value : undefined,
-  });
-};
+/** What may be known beside a reading and its instrument. */
+export interface Beside {
+  /** Where the masters of comparing instruments are found. */
+  readonly register?: Register;
+  /** How the instrument has repeated in this session; the register's figure where nothing is given. */
+  readonly spread?: Spread | undefined;
+  /** What the part is made of. */
+  readonly material?: Material | undefined;
+}
 
-const figuresOf = (instrument: Instrument): Answer<Figures> => {
-  const kept = figures.get(instrument);
-  if (kept) return kept;
-  const read = readFigures(instrument);
-  figures.set(instrument, read);
-  return read;
-};
+const alone: Beside = {};
+const nobody: Register = new Map();
 
-const temperatureOf = (reading: Reading): Answer<number> =>
-  reading.temperature ? amountOf(reading.temperature, 'temperature') : answer(reference);
-
-const byName = (a: Term, b: Term): number => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0);
+const degrees = (typed: Typed | undefined): Answer<number | undefined> =>
+  typed ? amountOf(typed, 'temperature') : answer(undefined);
 
 /**
  * Size of a part at 20 °C from one reading of it.
  *
- * size = reading - zero of the instrument. Influences, each by its name:
- * - `calibration of X`: rectangular over ± its maximum permissible error;
- * - `zero of X`: how well the zero was checked (one repeat and half a unit); where it never was, rectangular
- *   over ± the maximum permissible error once more;
+ * size = (reading - zero + correction) brought to 20 °C; for an instrument that compares, (master + reading - what
+ * was shown in the master) brought to 20 °C. Influences, each by its name:
+ * - `calibration of X`, `zero of X`, `setting of X`: see figuresOf, those of a master among them;
  * - `resolution R`: rectangular over half a unit, of the instrument or of the figure as typed, whichever is coarser;
- * - `repeat R`: the repeatability in the register, with 9 degrees of freedom;
- * - `temperature of P C`: part and instrument within ± 1 °C of one another, on steel;
- * - `expansion of P C`: where a temperature other than 20 °C was typed, the part may expand from the way the
- *   instrument does by up to 12e-6 per °C.
+ * - `repeat R`: the repeatability in the register, with 9 degrees of freedom, or that of the session;
+ * - `temperature of P C`, `expansion of P C`: see atReference.
  *
  * X is the instrument, R the reading, P and C place and characteristic. Readings that share a name share the
  * error: a difference between two sizes taken with one micrometer loses its calibration and zero.
  *
- * Part and instrument are taken to have lain side by side, so that what both are made of expands alike and no
- * correction is due; what may be left of it stands in the last two influences. A light-alloy part that is read
- * warm with a steel instrument is therefore known less well, never wrongly moved.
- *
- * @param reading     as typed, in a unit of length; temperature in °C or °F, 20 °C where none was typed
+ * @param reading     as typed, in a unit of length; temperatures in °C or °F, 20 °C where none was typed
  * @param instrument  from the register, with which it was taken
- * @returns size in mm; refuses a figure that is no length, or a temperature that is none
+ * @param beside      masters, repeatability of the session, material of the part
+ * @returns size in mm; refuses a figure that is no length, a temperature that is none, a master that is not there
  * @source  JCGM 100:2008, 4.3.7, F.2.2.1 and H.1; ISO 1 (20 °C)
  * @example sizeOf(
  *   {
@@ -109,35 +70,41 @@ const byName = (a: Term, b: Term): number => (a.name < b.name ? -1 : a.name > b.
  *   },
  * ) // 54.982 mm
  */
-export const sizeOf = (reading: Reading, instrument: Instrument): Answer<Uncertain> => {
+export const sizeOf = (
+  reading: Reading,
+  instrument: Instrument,
+  { register = nobody, spread, material }: Beside = alone,
+): Answer<Uncertain> => {
   const shown = lengthOf(reading.typed);
   if (shown.kind === 'refused') return shown;
-  const known = figuresOf(instrument);
+  const known = figuresOf(instrument, register);
   if (known.kind === 'refused') return known;
-  const temperature = temperatureOf(reading);
-  if (temperature.kind === 'refused') return temperature;
+  const part = degrees(reading.temperature);
+  if (part.kind === 'refused') return part;
+  const tool = degrees(reading.instrumentTemperature);
+  if (tool.kind === 'refused') return tool;
 
-  const { resolution, permissibleError, repeatability, zero } = known.value;
-  const value = shown.value - (zero ?? 0);
-  const part = `${reading.cell.place} ${reading.cell.characteristic}`;
-  const halfUnit = Math.max(resolution, resolutionOf(reading.typed)) / 2;
-  const zeroed =
-    zero === undefined
-      ? rectangular(permissibleError)
-      : Math.hypot(repeatability, rectangular(resolution / 2));
-  const off20 = temperature.value - reference;
-  const term = (name: string, share: number, freedom = Number.POSITIVE_INFINITY): Term => ({
-    name,
-    share,
-    freedom,
+  const { resolution, repeatability, offset, calibrations, settings, zeros } = known.value;
+  const heat = atReference({
+    part: part.value,
+    instrument: tool.value,
+    partOf: material,
+    instrumentOf: instrument.material,
   });
-  const terms = [
-    term(`calibration of ${instrument.name}`, rectangular(permissibleError)),
-    term(`expansion of ${part}`, rectangular(expansionApart * value * off20)),
-    term(`repeat ${reading.id}`, repeatability, repeatFreedom),
-    term(`resolution ${reading.id}`, rectangular(halfUnit)),
-    term(`temperature of ${part}`, rectangular(steel * value * sideBySide)),
-    term(`zero of ${instrument.name}`, zeroed),
-  ];
-  return answer({ value, terms: terms.filter(({ share }) => share !== 0).sort(byName) });
+  const value = (shown.value + offset) * heat.factor;
+  const whose = `${reading.cell.place} ${reading.cell.characteristic}`;
+  const halfUnit = Math.max(resolution, resolutionOf(reading.typed)) / 2;
+  // In order of name, as sums of values rely on.
+  const terms: Term[] = calibrations.slice();
+  const add = (name: string, share: number, freedom = Number.POSITIVE_INFINITY, pool?: string): void => {
+    if (share !== 0) terms.push({ name, share, freedom, pool });
+  };
+  add(`expansion of ${whose}`, heat.expansion * value);
+  const { deviation, freedom } = spread ?? { deviation: repeatability, freedom: startingFreedom };
+  add(`repeat ${reading.id}`, deviation, freedom, instrument.name);
+  add(`resolution ${reading.id}`, rectangular(halfUnit));
+  for (const setting of settings) terms.push(setting);
+  add(`temperature of ${whose}`, heat.temperature * value);
+  for (const zero of zeros) terms.push(zero);
+  return answer({ value, terms });
 };

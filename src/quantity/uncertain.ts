@@ -10,6 +10,8 @@ export interface Term {
   readonly share: number;
   /** Degrees of freedom behind the standard uncertainty; Infinity when it is taken as known. */
   readonly freedom: number;
+  /** Which estimate of spread its standard uncertainty rests on, where several influences rest on one. */
+  readonly pool?: string | undefined;
 }
 
 export interface Uncertain {
@@ -29,10 +31,11 @@ export const uncertain = (value: number, name: string, u: number, freedom = Infi
   terms: u === 0 ? noTerms : [{ name, share: u, freedom }],
 });
 
-const scaled = ({ name, share, freedom }: Term, factor: number): Term => ({
+const scaled = ({ name, share, freedom, pool }: Term, factor: number): Term => ({
   name,
   share: share * factor,
   freedom,
+  pool,
 });
 
 /** a + factor × b, both sorted by name; what cancels wholly is left out. */
@@ -55,7 +58,7 @@ const merged = (a: readonly Term[], factor: number, b: readonly Term[]): readonl
     } else {
       const share = left.share + factor * right.share;
       const freedom = Math.min(left.freedom, right.freedom);
-      if (share !== 0) sum.push({ name: left.name, share, freedom });
+      if (share !== 0) sum.push({ name: left.name, share, freedom, pool: left.pool });
       i += 1;
       j += 1;
       left = a[i];
@@ -122,18 +125,38 @@ export const correlation = (a: Uncertain, b: Uncertain): number => {
   return product === 0 ? 0 : Math.max(-1, Math.min(1, covariance(a, b) / product));
 };
 
+/** Terms with those of one pool as one, of the least degrees of freedom among them. */
+const pooled = (terms: readonly Term[]): readonly Term[] => {
+  const sums = new Map<string, Term>();
+  for (const term of terms) {
+    const key = term.pool ?? `one ${term.name}`;
+    const before = sums.get(key);
+    const share = before ? Math.hypot(before.share, term.share) : term.share;
+    sums.set(key, { ...term, share, freedom: Math.min(term.freedom, before?.freedom ?? Infinity) });
+  }
+  return [...sums.values()];
+};
+
 /**
  * Effective degrees of freedom by Welch and Satterthwaite, over independent influences.
  *
+ * Influences whose standard uncertainties rest on one estimate of spread (repeats of one instrument at several cells)
+ * are summed before they are weighed: however many there are, no more is known of the spread.
+ *
  * @returns the number, not rounded; Infinity where every influence is taken as known
- * @source  JCGM 100:2008, G.4.1, equation (G.2b)
+ * @source  JCGM 100:2008, G.4.1, equation (G.2b), whose estimates of variance must be independent
  */
 export const effectiveFreedom = ({ terms }: Uncertain): number => {
   let squares = 0;
-  for (const { share } of terms) squares += share * share;
-  if (squares === 0) return Infinity;
-  let weighed = 0;
+  let estimated = 0;
   for (const { share, freedom } of terms) {
+    squares += share * share;
+    if (freedom !== Infinity) estimated += 1;
+  }
+  if (squares === 0 || estimated === 0) return Infinity;
+  const parts = estimated === 1 ? terms : pooled(terms);
+  let weighed = 0;
+  for (const { share, freedom } of parts) {
     const part = (share * share) / squares;
     weighed += (part * part) / freedom;
   }

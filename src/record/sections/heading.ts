@@ -1,12 +1,14 @@
 /** @module The record's head: whose bench, whose engine, which one, in what state it came and when it went. */
 import type { OpenJob } from '../../job/job.ts';
+import { ruleText } from '../../measure/decision-rule.ts';
+import { ruleOf } from '../../measure/sheet.ts';
 import { typedText } from '../../quantity/typed.ts';
-import { probabilityText, timeText } from '../figure-text.ts';
+import { timeText } from '../figure-text.ts';
 import type { Line } from '../record-model.ts';
 
 export const headingOf = (job: OpenJob): readonly Line[] => {
   const { booked, handedOver } = job;
-  const { engine, conformance } = job.sheet;
+  const { engine } = job.sheet;
   const checked = engine.checked
     ? `checked by ${engine.checked.by}, ${engine.checked.on}`
     : 'not checked by a second person';
@@ -25,7 +27,7 @@ export const headingOf = (job: OpenJob): readonly Line[] => {
     },
     {
       name: 'Rule',
-      says: `within or outside is said where it is so with a probability of ${probabilityText(conformance)} or more; else unsure (ISO 14253-1)`,
+      says: ruleText(ruleOf(job.sheet)),
     },
     ...(handedOver === undefined
       ? [{ name: 'Handed over', says: 'not yet: this record is of an unfinished job' }]

@@ -4,6 +4,7 @@ import type { Characteristic, EngineType, Expression, Place, PlaceId } from '../
 import { operandPlace } from '../../measure/expression.ts';
 import { judge } from '../../measure/judge.ts';
 import { cellKey } from '../../measure/reading.ts';
+import { repeatAlike } from '../../measure/repeats.ts';
 import { cellsOf, placesOf } from '../../measure/scheme.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
@@ -70,7 +71,9 @@ const sameRules = (before: Sheet, now: Sheet): boolean =>
   before.engine === now.engine &&
   before.instruments === now.instruments &&
   before.sizesFound === now.sizesFound &&
-  before.conformance === now.conformance;
+  before.conformance === now.conformance &&
+  before.rule === now.rule &&
+  repeatAlike(before, now);
 
 /** A judge that remembers: give it each sheet in turn. */
 export const placesJudge = (): ((sheet: Sheet) => JudgedPlaces) => {
