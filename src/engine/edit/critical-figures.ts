@@ -1,0 +1,93 @@
+/** @module The figures of an engine type on which an engine lives or dies: limits, torques, the pumps' datum. */
+import type { z } from 'zod';
+import { engineFile, type limitsFile } from '../engine-file.ts';
+import type { FigureKind } from '../figure-field.ts';
+import type { FilePath } from '../file-path.ts';
+import { limitSides } from './engine-edit.ts';
+
+export interface CriticalFigure {
+  /** Its keys joined by slashes, as a difference names it. */
+  readonly at: string;
+  readonly path: FilePath;
+  /** For whoever looks it up in the manual: `main journal diameter: as made, at least`. */
+  readonly title: string;
+  readonly kind: FigureKind;
+  /** As it stands in the file. */
+  readonly figure: string;
+  /** The manual's page, where the file gives it. */
+  readonly source?: string;
+}
+
+const sideWords: Readonly<Record<(typeof limitSides)[number], string>> = {
+  'new.least': 'as made, at least',
+  'new.greatest': 'as made, at most',
+  'wear.least': 'may go back, at least',
+  'wear.greatest': 'may go back, at most',
+};
+
+const ofLimits = (
+  title: string,
+  limits: z.infer<typeof limitsFile> | undefined,
+  path: FilePath,
+  source: string | undefined,
+): readonly CriticalFigure[] =>
+  limitSides.flatMap((side) => {
+    const [group, end] = side.split('.') as ['new' | 'wear', 'least' | 'greatest'];
+    const figure = limits?.[group]?.[end];
+    return figure === undefined
+      ? []
+      : [critical(`${title}: ${sideWords[side]}`, 'length', figure, [...path, 'limits', group, end], source)];
+  });
+
+const critical = (
+  title: string,
+  kind: FigureKind,
+  figure: string,
+  path: FilePath,
+  source: string | undefined,
+): CriticalFigure => ({
+  at: path.join('/'),
+  path,
+  title,
+  kind,
+  figure,
+  ...(source === undefined ? {} : { source }),
+});
+
+/** All of them, in the order of the file; none where the data has not the shape of an engine type. */
+export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
+  const read = engineFile.safeParse(data);
+  if (!read.success) return [];
+  const { characteristics, components, fasteners } = read.data;
+  const timing = read.data['pump-timing'];
+  return [
+    ...Object.entries(characteristics).flatMap(([name, { title, limits, source }]) =>
+      ofLimits(title, limits, ['characteristics', name], source),
+    ),
+    ...Object.entries(components).flatMap(([name, { sizes }]) => {
+      const of = characteristics[sizes?.of ?? ''];
+      return (sizes?.steps ?? []).flatMap((step, at) =>
+        ofLimits(
+          `${of?.title ?? name}, step ${step.name}`,
+          step.limits,
+          ['components', name, 'sizes', 'steps', at],
+          of?.source,
+        ),
+      );
+    }),
+    ...Object.entries(fasteners).flatMap(([name, { title, stages, source }]) =>
+      stages.map((stage, at) =>
+        critical(
+          `${title}: stage ${at + 1} of ${stages.length}`,
+          'torque',
+          stage,
+          ['fasteners', name, 'stages', at],
+          source,
+        ),
+      ),
+    ),
+    ...(timing === undefined
+      ? []
+      : [critical('datum of the pumps', 'length', timing.datum, ['pump-timing', 'datum'], timing.source)]),
+  ];
+};
