@@ -3,7 +3,7 @@ import type { EngineType, Expression, Place } from '../engine/engine-type.ts';
 import { combine, type Uncertain } from '../quantity/uncertain.ts';
 import { greatest, least } from './extreme.ts';
 import { formAtMost, greatestRange } from './form.ts';
-import type { Cell } from './reading.ts';
+import { type Cell, cellKey } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 
 /** A value, or the cells that must be read first. Both empty: the names do not go together. */
@@ -158,4 +158,13 @@ export const evaluate = (expression: Expression, place: Place, operands: Operand
         : pick(expression.kind, found.sizes, `${found.at} ${expression.of}`);
     }
   }
+};
+
+/** Every cell that an expression at a place is worked out from, each once. */
+export const operandCells = (expression: Expression, place: Place, engine: EngineType): readonly Cell[] => {
+  const found = new Map<string, Cell>();
+  // With nothing read, what is missing is everything.
+  const all = evaluate(expression, place, { engine, sizeIn: () => undefined });
+  if (all.kind === 'missing') for (const cell of all.cells) found.set(cellKey(cell), cell);
+  return [...found.values()];
 };
