@@ -75,7 +75,9 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
       await looksRight();
     });
 
-    for (const [at, story] of stories.entries())
+    for (const [at, story] of stories.entries()) {
+      // On the tablet one job that has come half way shows every sheet with something on it.
+      if (viewport === tablet && story !== 'awaiting a decision') continue;
       it(`a job ${story}, ${size}`, async () => {
         await page.setViewportSize(viewport);
         for (const phase of phases) {
@@ -85,6 +87,7 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
           await looksRight();
         }
       });
+    }
   }
 
   it('asks who is at the bench before anything else', async () => {

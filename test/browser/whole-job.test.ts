@@ -2,9 +2,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
-import { checkChain } from '../../src/journal/chain.ts';
 import { replay } from '../../src/job/evolve.ts';
 import type { OpenJob } from '../../src/job/job.ts';
+import { checkChain } from '../../src/journal/chain.ts';
 import { cellKey } from '../../src/measure/reading.ts';
 import { entryOrder } from '../../src/measure/scheme.ts';
 import { handsOf, inOrder } from './bench-hands.ts';

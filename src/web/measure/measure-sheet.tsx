@@ -14,11 +14,11 @@ import { PlaceTable } from './place-table.tsx';
 import { useDoubts } from './use-doubts.ts';
 import { VerdictShown, verdictLine, verdictShort } from './verdict-shown.tsx';
 
+const cellRead = (event: JobEvent | undefined): Cell | undefined =>
+  event?.fact.kind === 'reading taken' ? event.fact.cell : undefined;
+
 /** The cell that was read last on any bench, so that a page loaded anew shows where hands stopped. */
-const lastRead = (events: readonly JobEvent[]): Cell | undefined => {
-  const fact = events.findLast((event) => event.fact.kind === 'reading taken')?.fact;
-  return fact?.kind === 'reading taken' ? fact.cell : undefined;
-};
+const lastRead = (events: readonly JobEvent[]): Cell | undefined => cellRead(events.findLast(cellRead));
 
 export const MeasureSheet = () => {
   const job = useJob();
@@ -26,7 +26,9 @@ export const MeasureSheet = () => {
   const { cell: stood, turn, goTo, places } = useStanding();
   const { sheet } = job;
   const { engine } = sheet;
-  const [last, setLast] = useState(() => lastRead(keeper.desk().events));
+  const [readHere, setReadHere] = useState<Cell>();
+  const [readBefore] = useState(() => lastRead(keeper.desk().events));
+  const last = readHere ?? cellRead(job.head.event) ?? readBefore;
   const doubts = useDoubts(sheet);
   const order = useMemo(() => entryOrder(engine), [engine]);
   const unread = order.find((one) => !sheet.readings.has(cellKey(one)));
@@ -41,7 +43,7 @@ export const MeasureSheet = () => {
       const now = keeper.desk().job;
       if (now.kind !== 'open') return;
       const next = cellAfter(order, read, now.sheet);
-      setLast(read);
+      setReadHere(read);
       if (next) goTo(next);
       announce(`${verdictLine(now, read)}.${next ? ` Next: ${cellTitle(engine, next)}.` : ''}`);
     },
