@@ -3,6 +3,7 @@ import type { Component } from '../../engine/engine-type.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
+import { neverZeroed } from './instruments.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
 import { packDeviations } from './packs.ts';
 
@@ -69,11 +70,17 @@ const notAnswered = (job: OpenJob, doubts: readonly Doubt[]): readonly RecordRow
       ),
     );
 
-const neverZeroed = (job: OpenJob): readonly RecordRow[] => {
+const poorlyHeld = (job: OpenJob): readonly RecordRow[] => {
   const used = new Set([...job.sheet.readings.values()].flat().map((reading) => reading.instrument));
-  return [...used]
-    .filter((name) => job.sheet.instruments.get(name)?.zero === undefined)
-    .map((name) => row(name, 'read with, its zero never checked'));
+  return [...used].flatMap((name) => {
+    const instrument = job.sheet.instruments.get(name);
+    return [
+      ...(neverZeroed(instrument) ? [row(name, 'read with, its zero never checked')] : []),
+      ...(instrument?.checked?.good === false
+        ? [row(name, 'read with, though its last check was not good')]
+        : []),
+    ];
+  });
 };
 
 const decisions = (job: OpenJob): readonly RecordRow[] => [
@@ -93,7 +100,7 @@ export const deviationSection = (
     ...decisions(job),
     ...[...job.sheet.engine.components.values()].flatMap((component) => notProved(job, component, measured)),
     ...notAnswered(job, doubts),
-    ...neverZeroed(job),
+    ...poorlyHeld(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
     ...notDone(job),
   ];

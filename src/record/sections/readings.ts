@@ -1,10 +1,32 @@
 /** @module Every reading as it was typed, with who, when and with what; those struck out among them. */
 import type { OpenJob } from '../../job/job.ts';
 import type { Reading } from '../../measure/reading.ts';
+import { repeatsIn } from '../../measure/repeats.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, placeTitle, whereIn } from './named.ts';
+
+const temperatures = ({ temperature, instrumentTemperature }: Reading): string => {
+  const part = temperature === undefined ? '20 °C taken' : typedText(temperature);
+  return instrumentTemperature === undefined
+    ? part
+    : `${part}, instrument at ${typedText(instrumentTemperature)}`;
+};
+
+/** Each reading of a cell: those that count as one size, and those that the last one replaced. */
+const standings = (job: OpenJob, series: readonly Reading[]): readonly RecordRow[] => {
+  const instrument = job.sheet.instruments.get(series.at(-1)?.instrument ?? '');
+  const counting = instrument === undefined ? series.slice(-1) : repeatsIn(series, instrument);
+  return series.map((reading) => {
+    if (!counting.includes(reading)) return rowOf(job, reading, 'replaced by a later one');
+    return rowOf(
+      job,
+      reading,
+      counting.length === 1 ? 'counts' : `counts, one of ${counting.length} repeats`,
+    );
+  });
+};
 
 const rowOf = (job: OpenJob, reading: Reading, standing: string): RecordRow => {
   const { engine } = job.sheet;
@@ -18,7 +40,7 @@ const rowOf = (job: OpenJob, reading: Reading, standing: string): RecordRow => {
       whereIn(cell),
       typedText(reading.typed),
       reading.instrument,
-      reading.temperature === undefined ? '20 °C taken' : typedText(reading.temperature),
+      temperatures(reading),
       taken === undefined ? '' : `${timeText(taken.at)}, ${taken.by}`,
       standing,
     ],
@@ -27,9 +49,7 @@ const rowOf = (job: OpenJob, reading: Reading, standing: string): RecordRow => {
 };
 
 export const readingSection = (job: OpenJob): RecordSection => {
-  const standing = [...job.sheet.readings.values()].flatMap((series) =>
-    series.map((reading, at) => rowOf(job, reading, at === series.length - 1 ? 'counts' : 'repeat')),
-  );
+  const standing = [...job.sheet.readings.values()].flatMap((series) => standings(job, series));
   const struck = job.struckOut.map((out) =>
     rowOf(job, out.reading, `struck out by ${out.by}, ${timeText(out.at)}: ${out.why}`),
   );

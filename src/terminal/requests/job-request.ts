@@ -38,6 +38,10 @@ const given = (values: Values, names: Readonly<Record<string, string>>): Values 
     ),
   );
 
+/** What belongs together, where any of it is given: the shape then asks for the rest. */
+const together = (name: string, parts: Values): Values =>
+  Object.keys(parts).length === 0 ? {} : { [name]: parts };
+
 const asTyped = (values: Values): Values => values;
 
 export const jobRequests: readonly JobRequest[] = [
@@ -54,6 +58,15 @@ export const jobRequests: readonly JobRequest[] = [
       figure('repeatability', 'length', '0.001mm'),
       optional(figure('zero', 'length', '-0.002mm')),
       optional(figure('turn', 'length', '0.5mm')),
+      optional(text('set-in', 'mic-75-100')),
+      optional(figure('set-size', 'length', '85.000mm')),
+      optional(figure('set-shown', 'length', '0.000mm')),
+      optional(figure('correction', 'length', '0.002mm')),
+      optional(figure('correction-uncertainty', 'length', '0.001mm')),
+      optional(text('material', 'steel')),
+      optional(text('certificate', 'C-1187')),
+      optional(text('certified-on', '2026-03-02')),
+      optional(text('due', '2027-03-01')),
     ],
     body: (values) => ({
       instrument: {
@@ -64,6 +77,13 @@ export const jobRequests: readonly JobRequest[] = [
           repeatability: 'repeatability',
         }),
         ...given(values, { 'permissible-error': 'permissibleError', zero: 'zero', turn: 'turn' }),
+        ...given(values, { correction: 'correction', 'correction-uncertainty': 'correctionUncertainty' }),
+        ...given(values, { material: 'material' }),
+        ...together('setTo', given(values, { 'set-in': 'master', 'set-size': 'size', 'set-shown': 'shown' })),
+        ...together(
+          'calibration',
+          given(values, { certificate: 'certificate', 'certified-on': 'on', due: 'due' }),
+        ),
         range: { least: values.least, greatest: values.greatest },
       },
     }),
@@ -76,10 +96,12 @@ export const jobRequests: readonly JobRequest[] = [
       figure('reading', 'length', '54.961mm'),
       text('instrument', 'mic-50-75'),
       optional(figure('temperature', 'temperature', '21°C')),
+      optional(figure('instrument-temperature', 'temperature', '20°C')),
     ],
     body: (values) => ({
       cell: cellOf(values),
       ...given(values, { reading: 'typed', instrument: 'instrument', temperature: 'temperature' }),
+      ...given(values, { 'instrument-temperature': 'instrumentTemperature' }),
     }),
   },
   {
