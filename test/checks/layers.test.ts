@@ -31,7 +31,7 @@ describe('the layers', () => {
   });
 
   it('let the browser app reach neither the store nor the server', () => {
-    expect(reachable('web')).toEqual([...pureFolders, 'solver', 'web']);
+    expect(reachable('web')).toEqual([...pureFolders, 'solver', 'spreadsheet', 'web']);
   });
 
   it('that are pure are compiled without Node and browser types, and linted as such', () => {

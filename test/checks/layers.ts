@@ -23,6 +23,7 @@ export const layers: readonly Layer[] = [
   pure('drawing'),
   pure('record'),
   edge('solver'),
+  edge('spreadsheet'),
   edge('store'),
   edge('server'),
   edge('terminal'),

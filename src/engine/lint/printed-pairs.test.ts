@@ -34,7 +34,6 @@ describeRule('holds both figures of a pair against each other', [
     changes: [[washer, washer.replace('0.25 mm', '0.25 mm (see table)')]],
     says: /'see table': it cannot be read as a number/,
     on: '0.25 mm (see table)',
-    weight: 'error',
   },
 ]);
 
