@@ -58,9 +58,11 @@ export const MeasureSheet = () => {
       <ThreeAnswers
         where={engine.places.get(cell.place)?.title ?? cell.place}
         now={
-          unread === undefined
-            ? 'all is read: go on to Decide, or read a place again'
-            : `read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`
+          job.handedOver
+            ? 'nothing: the journal is closed'
+            : unread === undefined
+              ? 'all is read: go on to Decide, or read a place again'
+              : `read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`
         }
         right={
           <>
@@ -69,7 +71,7 @@ export const MeasureSheet = () => {
           </>
         }
       />
-      <Entry job={job} cell={cell} turn={turn} onTaken={taken} />
+      {job.handedOver ? null : <Entry job={job} cell={cell} turn={turn} onTaken={taken} />}
       <VerdictShown job={job} cell={shown} />
       <Doubts engine={engine} doubts={doubts} answered={job.doubtsAnswered} onCell={goTo} />
       <section className="part" aria-label="Readings of this place">

@@ -90,25 +90,27 @@ export const RunSheet = () => {
       <section className="part" aria-label="Run log">
         <h2>Run-in</h2>
         <RunLog />
-        <form className="column" onSubmit={log}>
-          <div className="two-up">
-            {fields.map(({ name, label, hint }) => (
-              <Field
-                key={name}
-                label={label}
-                hint={hint}
-                value={form[name]}
-                onChange={(value) => setForm({ ...form, [name]: value })}
-              />
-            ))}
-          </div>
-          <Refused refusal={refusal} />
-          <div>
-            <Button type="submit" className="first" isDisabled={!logRunStep.enabled(job)}>
-              {logRunStep.label}
-            </Button>
-          </div>
-        </form>
+        {logRunStep.enabled(job) ? (
+          <form className="column" onSubmit={log}>
+            <div className="two-up">
+              {fields.map(({ name, label, hint }) => (
+                <Field
+                  key={name}
+                  label={label}
+                  hint={hint}
+                  value={form[name]}
+                  onChange={(value) => setForm({ ...form, [name]: value })}
+                />
+              ))}
+            </div>
+            <Refused refusal={refusal} />
+            <div>
+              <Button type="submit" className="first">
+                {logRunStep.label}
+              </Button>
+            </div>
+          </form>
+        ) : null}
       </section>
     </>
   );

@@ -47,9 +47,13 @@ const Block = ({
   const at = Object.keys(shownAt).indexOf(slug) + 1;
   return (
     <>
-      <Cell name="engine">{job.sheet.engine.title}</Cell>
+      <Cell name="engine" long>
+        {job.sheet.engine.title}
+      </Cell>
       <Cell name="job">{job.booked.number}</Cell>
-      <Cell name="owner">{job.booked.owner}</Cell>
+      <Cell name="owner" long>
+        {job.booked.owner}
+      </Cell>
       <Cell name="plate">{job.booked.plate === '' ? 'none' : job.booked.plate}</Cell>
       <Cell name="sheet">
         {at} of 7, {phaseAt(slug)?.name}
@@ -115,6 +119,12 @@ const OpenJobScreen = ({
           {name}, job {job.booked.number}
         </h1>
         <TurnedBackNotes desk={desk} keeper={keeper} />
+        {job.handedOver ? (
+          <p className="note">
+            Handed over to {job.handedOver.to} on {job.handedOver.at.slice(0, 10)}: the journal of this job is
+            closed. What comes now is a job of its own.
+          </p>
+        ) : null}
         {work}
       </Sheet>
     </JobOnBench>

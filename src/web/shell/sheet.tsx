@@ -4,8 +4,17 @@ import { Link } from 'wouter';
 import { SignedOn } from './sign-on.tsx';
 
 /** One cell of the title block. */
-export const Cell = ({ name, children }: { readonly name: string; readonly children: ReactNode }) => (
-  <dl>
+export const Cell = ({
+  name,
+  long = false,
+  children,
+}: {
+  readonly name: string;
+  /** Whether it may run over two lines. */
+  readonly long?: boolean;
+  readonly children: ReactNode;
+}) => (
+  <dl className={long ? 'long' : 'short'}>
     <dt>{name}</dt>
     <dd>{children}</dd>
   </dl>

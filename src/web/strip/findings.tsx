@@ -44,53 +44,55 @@ export const Findings = () => {
           ))}
         </ul>
       )}
-      <div className="two-up">
-        <Choice
-          label="Part"
-          value={form.component}
-          onChange={choose}
-          of={[
-            { value: '', words: 'choose one …' },
-            ...[...engine.components.values()].map(({ name, title }) => ({ value: name, words: title })),
-          ]}
-        />
-        <Choice
-          label="Place"
-          value={form.place}
-          onChange={(place) => setForm({ ...form, place })}
-          of={
-            places.length === 0
-              ? [{ value: '', words: 'choose the part first' }]
-              : places.map(({ id, title }) => ({ value: id, words: title }))
-          }
-        />
-        <Choice
-          label="Finding"
-          value={form.finding}
-          onChange={(finding) => setForm({ ...form, finding: finding as FindingKind })}
-          of={findingKinds.map((kind) => ({ value: kind, words: kind }))}
-        />
-        <Choice
-          label="May it go back"
-          value={form.mayGoBack ? 'yes' : 'no'}
-          onChange={(yes) => setForm({ ...form, mayGoBack: yes === 'yes' })}
-          of={[
-            { value: 'yes', words: 'may go back' },
-            { value: 'no', words: 'may not go back' },
-          ]}
-        />
-      </div>
-      <Field
-        label="What you saw, where, how deep"
-        value={form.says}
-        onChange={(says) => setForm({ ...form, says })}
-      />
-      <Refused refusal={refusal} />
-      <div>
-        <Button onPress={note} isDisabled={!noteFinding.enabled(job)}>
-          {noteFinding.label}
-        </Button>
-      </div>
+      {noteFinding.enabled(job) ? (
+        <>
+          <div className="two-up">
+            <Choice
+              label="Part"
+              value={form.component}
+              onChange={choose}
+              of={[
+                { value: '', words: 'choose one …' },
+                ...[...engine.components.values()].map(({ name, title }) => ({ value: name, words: title })),
+              ]}
+            />
+            <Choice
+              label="Place"
+              value={form.place}
+              onChange={(place) => setForm({ ...form, place })}
+              of={
+                places.length === 0
+                  ? [{ value: '', words: 'choose the part first' }]
+                  : places.map(({ id, title }) => ({ value: id, words: title }))
+              }
+            />
+            <Choice
+              label="Finding"
+              value={form.finding}
+              onChange={(finding) => setForm({ ...form, finding: finding as FindingKind })}
+              of={findingKinds.map((kind) => ({ value: kind, words: kind }))}
+            />
+            <Choice
+              label="May it go back"
+              value={form.mayGoBack ? 'yes' : 'no'}
+              onChange={(yes) => setForm({ ...form, mayGoBack: yes === 'yes' })}
+              of={[
+                { value: 'yes', words: 'may go back' },
+                { value: 'no', words: 'may not go back' },
+              ]}
+            />
+          </div>
+          <Field
+            label="What you saw, where, how deep"
+            value={form.says}
+            onChange={(says) => setForm({ ...form, says })}
+          />
+          <Refused refusal={refusal} />
+          <div>
+            <Button onPress={note}>{noteFinding.label}</Button>
+          </div>
+        </>
+      ) : null}
     </section>
   );
 };
