@@ -10,7 +10,7 @@ import { bench } from './people.ts';
 const hex = (value: number, digits: number): string => value.toString(16).padStart(digits, '0');
 
 /** In the form of a UUIDv7: the moment, then a count and the story's own number instead of chance. */
-const idAt = (moment: number, count: number, story: number): string => {
+export const idAt = (moment: number, count: number, story: number): string => {
   const time = hex(moment, 12);
   return `${time.slice(0, 8)}-${time.slice(8)}-7${hex(count % 4096, 3)}-8000-${hex(story, 4)}${hex(count, 8)}`;
 };

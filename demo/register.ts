@@ -1,0 +1,106 @@
+/** @module The invented workshop's register: each instrument entered, calibrated and held against its zero. */
+
+import { refusalText } from '../src/quantity/refusal.ts';
+import type { Typed } from '../src/quantity/typed.ts';
+import type { RegisterRequest } from '../src/register/command.ts';
+import { decideRegister } from '../src/register/decide.ts';
+import { type RegisterEvent, registerId } from '../src/register/event.ts';
+import { emptyRegister, evolveRegister } from '../src/register/evolve.ts';
+import { bench, foreman } from './people.ts';
+import { idAt } from './story.ts';
+
+const entered = Date.parse('2026-02-16T08:00:00Z');
+const zeroed = Date.parse('2026-09-01T08:00:00Z');
+const minute = 60_000;
+const story = 99;
+
+const mm = (text: string): Typed => ({ text, unit: 'mm' });
+
+type Row = readonly [
+  name: string,
+  kind: string,
+  least: string,
+  greatest: string,
+  resolution: string,
+  permissibleError: string,
+  repeatability: string,
+  zero: string,
+  turn?: string,
+];
+
+const rows: readonly Row[] = [
+  ['mic-0-25', 'outside micrometer', '0', '25', '0.01', '0.004', '0.001', '0.000', '0.5'],
+  ['mic-25-50', 'outside micrometer', '25', '50', '0.001', '0.004', '0.001', '0.001', '0.5'],
+  ['mic-50-75', 'outside micrometer', '50', '75', '0.001', '0.004', '0.001', '-0.002', '0.5'],
+  ['mic-75-100', 'outside micrometer', '75', '100', '0.001', '0.005', '0.001', '0.000', '0.5'],
+  ['bore-35-160', 'bore gauge', '35', '160', '0.001', '0.004', '0.0015', '0.001', '1'],
+  ['depth-0-100', 'depth gauge', '0', '100', '0.01', '0.010', '0.005', '0.00', '0.5'],
+  ['dial-0-12', 'dial gauge', '0', '12', '0.01', '0.010', '0.003', '0.00', '1'],
+  ['dial-0-1', 'dial gauge', '0', '1', '0.001', '0.003', '0.001', '0.000', '0.2'],
+  ['feelers', 'feeler set', '0.03', '1.5', '0.01', '0.005', '0.005', '0.00'],
+];
+
+interface Written {
+  readonly at: number;
+  readonly request: RegisterRequest;
+}
+
+/** Entered and calibrated in spring, held against its zero in autumn. */
+const written = (
+  [name, kind, least, greatest, resolution, permissibleError, repeatability, zero, turn]: Row,
+  at: number,
+): readonly Written[] => [
+  {
+    at: entered + at * minute,
+    request: {
+      kind: 'enter instrument',
+      instrument: {
+        name,
+        kind,
+        range: { least: mm(least), greatest: mm(greatest) },
+        resolution: mm(resolution),
+        permissibleError: mm(permissibleError),
+        repeatability: mm(repeatability),
+        ...(turn === undefined ? {} : { turn: mm(turn) }),
+      },
+    },
+  },
+  {
+    at: entered + (at + 60) * minute,
+    request: {
+      kind: 'calibrate instrument',
+      name,
+      certificate: `SB-${114 + at}`,
+      on: '2026-02-10',
+      due: '2027-02-09',
+      foundGood: true,
+      note: 'certificate filed',
+    },
+  },
+  {
+    at: zeroed + at * minute,
+    request: { kind: 'check instrument', name, against: 'zero', showed: mm(zero), good: true, note: '' },
+  },
+];
+
+const told = (): readonly RegisterEvent[] => {
+  const events: RegisterEvent[] = [];
+  let register = emptyRegister;
+  for (const { at, request } of rows.flatMap(written).sort((a, b) => a.at - b.at)) {
+    const event = decideRegister(register, {
+      id: idAt(at, events.length + 1, story),
+      job: registerId,
+      at: new Date(at).toISOString(),
+      actor: foreman,
+      bench,
+      request,
+    });
+    if (event.kind === 'refused') throw new Error(`the register: ${refusalText(event.refusal)}`);
+    events.push(event.value);
+    register = evolveRegister(register, event.value);
+  }
+  return events;
+};
+
+/** The register's journal, the same at every telling. */
+export const registerEvents: readonly RegisterEvent[] = told();
