@@ -10,6 +10,14 @@ export interface Expectation {
   readonly usual: number;
   /** A wear that would be nothing out of the ordinary, mm: how far places may lie apart. */
   readonly ordinary: number;
+  /** A size that is nothing out of the ordinary, mm. */
+  readonly middle: number;
+  /** How far a size lies past where any part was made, on the side to which none wears, mm; 0 where it does not. */
+  readonly grownBy: (size: number) => number;
+  /** How readily a size that its neighbours ask for is believed for all that: 1, and less where it has grown. */
+  readonly room: (size: number) => number;
+  /** Whether machining may have brought a size here that nobody noted. */
+  readonly machinedTo: (size: number) => boolean;
 }
 
 /** One way of wear: the edge as made that it leaves behind, and which way it goes (+1 to larger sizes). */
@@ -24,17 +32,21 @@ interface Way {
 
 /*
  * Shares of the mixture: common practice, no source. A quarter of the parts that come to the bench are hardly
- * worn; most are worn, and one in seven of those past the limit; one in fifty is seized or ruined and may be
- * anywhere beyond; and a part that seems to have grown is dirt, a burr or plating.
+ * worn; most are worn, and one in seven of those past the limit; one in seventy is seized or ruined and may be
+ * anywhere beyond; and a part that seems to have grown, one in two hundred, is dirt, a burr or plating.
  */
 const unworn = 0.24;
-const worn = 0.72;
-const ruined = 0.02;
-const grown = 0.02;
+const worn = 0.74;
+const ruined = 0.015;
+const grown = 0.005;
 /** Anything can happen, per mm near the size and less far from it, so that no odds are endless. */
 const anything = 1e-5;
 const anythingAt = (off: number, size: number): number =>
   anything / (1 + (off / Math.max(1, Math.abs(size))) ** 2);
+
+/** Ruin goes as far as several wears, and hardly further: half a bell, of deviation scale. */
+const ruinDensity = (y: number, scale: number): number =>
+  y < 0 ? 0 : (Math.exp(-0.5 * (y / scale) ** 2) * Math.sqrt(2 / Math.PI)) / scale;
 
 /** A size as made anywhere in the tolerance, less or more an exponential wear: density at y past the edge. */
 const wornDensity = (y: number, tolerance: number, scale: number): number =>
@@ -44,13 +56,15 @@ const wornDensity = (y: number, tolerance: number, scale: number): number =>
       ? (1 - Math.exp(-y / scale)) / tolerance
       : (Math.exp((tolerance - y) / scale) - Math.exp(-y / scale)) / tolerance;
 
+const growthOf = ({ tolerance }: Way, blur: number): number => Math.max(Math.min(tolerance / 4, burr), blur);
+
 const densityAlong = (way: Way, size: number, blur: number): number => {
   const y = way.sign * (size - way.from);
-  const growth = Math.max(way.tolerance / 4, blur);
+  const growth = growthOf(way, blur);
   return (
     (y >= 0 && y <= way.tolerance ? unworn / way.tolerance : 0) +
     worn * wornDensity(y, way.tolerance, way.wear / 2) +
-    ruined * wornDensity(y, way.tolerance, way.wear * 2) +
+    ruined * ruinDensity(y, way.wear * 2) +
     (y < 0 ? (grown / growth) * Math.exp(y / growth) : 0) +
     anythingAt(y, way.from)
   );
@@ -59,6 +73,12 @@ const densityAlong = (way: Way, size: number, blur: number): number => {
 /** Least wear worth the name, of the size, where the manual gives no wear limit: common practice, no source. */
 const usualWear = 0.001;
 const finest = 0.002;
+/** Dirt and burrs stand up by so much at most, mm: common practice, no source. */
+const burr = 0.01;
+/** A whole place may lie past its limits as made for some other reason, once in fifty: common practice, no source. */
+const seldomGrown = 0.02;
+/** Undersizes and oversizes end at about a millimetre: common practice, no source. */
+const machined = 1.1;
 
 const isGiven = ({ least, greatest }: Bounds): boolean => least !== undefined || greatest !== undefined;
 
@@ -97,7 +117,7 @@ export const expectationOf = (
   const ways = signs.flatMap((sign) => wayOf(limits, sign) ?? []);
   const [first] = ways;
   if (!first) return undefined;
-  const edge = Math.max(2 * blur, finest);
+  const edge = Math.max(blur, finest);
   return {
     density: (size) => ways.reduce((sum, way) => sum + densityAlong(way, size, edge), 0) / ways.length,
     peak:
@@ -110,5 +130,15 @@ export const expectationOf = (
       anything,
     usual: Math.min(...ways.map(({ tolerance, wear }) => 1 / (tolerance + wear))),
     ordinary: Math.max(...ways.map(({ wear }) => wear)),
+    middle:
+      ways.reduce((sum, { from, sign, tolerance }) => sum + from + (sign * tolerance) / 2, 0) / ways.length,
+    grownBy: (size) => (ways.length > 1 ? 0 : Math.max(0, first.sign * (first.from - size))),
+    room: (size) =>
+      Math.max(
+        seldomGrown,
+        ...ways.map((way) => Math.exp(-Math.max(0, way.sign * (way.from - size)) / growthOf(way, edge))),
+      ),
+    machinedTo: (size) =>
+      ways.some(({ from, sign }) => sign * (size - from) > 0 && sign * (size - from) < machined),
   };
 };

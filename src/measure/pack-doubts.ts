@@ -1,7 +1,7 @@
 /** @module Doubt about shim packs as found: swapped between pumps, by the depths measured. */
 import { typedText } from '../quantity/typed.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
-import { countingReading, sizeOfReading } from './judge.ts';
+import { countingReading, sizeOfReading } from './cell-size.ts';
 import { oddsText, raisedAt } from './odds.ts';
 import type { Reading } from './reading.ts';
 import { cellsOf } from './scheme.ts';

@@ -1,6 +1,5 @@
 /** @module Shim packs that look swapped between pumps: the exchange that best explains the packs as found. */
-import { assign } from './assignment.ts';
-import { greatestOdds } from './odds.ts';
+import { type Exchange, exchanges } from './exchange.ts';
 
 export interface PackQuestion {
   /** The pumps, in any order. */
@@ -11,15 +10,6 @@ export interface PackQuestion {
   readonly found: readonly number[];
   /** How far a fitted pack may be from the pack needed, mm. */
   readonly tolerance: number;
-}
-
-export interface PackSwap {
-  /** Pumps whose packs went round, each one's own pack now under the next, the last one's under the first. */
-  readonly cycle: readonly string[];
-  /** For each pump of the cycle, the pump under which its own pack was found. */
-  readonly from: readonly string[];
-  /** Odds of the swap against packs that sit where they belong. */
-  readonly odds: number;
 }
 
 /** Packs are swapped in one overhaul in fifty: common practice, no source. */
@@ -33,31 +23,11 @@ const surprise = (off: number, spread: number): number => {
   return -Math.log((1 - neverRight) * bell + neverRight / (Math.PI * (1 + off ** 2)));
 };
 
-const cyclesOf = (columns: readonly number[]): readonly (readonly number[])[] => {
-  const seen = new Set<number>();
-  return columns.flatMap((_, start) => {
-    const cycle: number[] = [];
-    for (let at = start; !seen.has(at); at = columns[at] ?? at) {
-      seen.add(at);
-      cycle.push(at);
-    }
-    return cycle.length > 1 ? [cycle] : [];
-  });
-};
-
-/** In how many ways packs can go round among a number of pumps out of all: n! / ((n - k)! k). */
-const waysRound = (pumps: number, among: number): number => {
-  let ways = 1 / among;
-  for (let taken = 0; taken < among; taken += 1) ways *= pumps - taken;
-  return ways;
-};
-
 /**
  * Exchanges of packs between pumps that explain the packs as found better than packs in their places do.
  *
  * A pack that was right when it was fitted is off by a normal error of one tolerance (setting and wear since);
- * one in fifty was never right. The likeliest assignment of found packs to pumps is found exactly; each round of
- * it is one exchange, and each move is paid for, so that equal packs are never exchanged for nothing.
+ * one in fifty was never right.
  *
  * @param question  pumps with packs needed and found, mm; tolerance above 0, mm
  * @returns exchanges, each with its odds, also those below any threshold; none for fewer than two pumps
@@ -69,21 +39,9 @@ const waysRound = (pumps: number, among: number): number => {
  *   tolerance: 0.05,
  * }).map(({ cycle }) => cycle) // [['pump.1', 'pump.2']]
  */
-export const swappedPacks = ({ places, needed, found, tolerance }: PackQuestion): readonly PackSwap[] => {
-  const count = places.length;
-  const cost = (pump: number, pack: number): number =>
-    surprise((found[pack] ?? Number.NaN) - (needed[pump] ?? Number.NaN), tolerance);
-  const move = -Math.log(swapChance) / 2;
-  const columns = assign(
-    places.map((_, pump) => places.map((_pack, pack) => cost(pump, pack) + (pump === pack ? 0 : move))),
-  );
-  const name = (index: number): string => places[index] ?? '';
-  return cyclesOf(columns).map((cycle) => {
-    const gain = cycle.reduce((sum, pump) => sum + cost(pump, pump) - cost(pump, columns[pump] ?? pump), 0);
-    return {
-      cycle: cycle.map(name),
-      from: cycle.map((pump) => name(columns[pump] ?? pump)),
-      odds: Math.min(greatestOdds, (swapChance / waysRound(count, cycle.length)) * Math.exp(gain)),
-    };
+export const swappedPacks = ({ places, needed, found, tolerance }: PackQuestion): readonly Exchange[] =>
+  exchanges({
+    places,
+    chance: swapChance,
+    surprise: (pump, pack) => surprise((found[pack] ?? Number.NaN) - (needed[pump] ?? Number.NaN), tolerance),
   });
-};

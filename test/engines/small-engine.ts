@@ -188,7 +188,18 @@ const boreGauge: Instrument = {
   repeatability: typed('0.002'),
   zero: typed('0.000'),
 };
-export const instruments = [micrometer, inchMicrometer, boreGauge];
+const smallMicrometer = instrument('mic-0-25', 'outside micrometer', {
+  range: { least: typed('0'), greatest: typed('25') },
+});
+const depthGauge = instrument('depth-0-100', 'depth gauge', {
+  range: { least: typed('0'), greatest: typed('100') },
+  resolution: typed('0.01'),
+});
+const dialGauge = instrument('dial-0-10', 'dial gauge', {
+  range: { least: typed('0'), greatest: typed('10') },
+  turn: typed('1'),
+});
+export const instruments = [micrometer, inchMicrometer, boreGauge, smallMicrometer, depthGauge, dialGauge];
 
 /** `main.1 main-journal-diameter front vertical`; plane and axis left out where the scheme names none. */
 export const cell = (words: string): Cell => {

@@ -2,14 +2,15 @@
 import { digitsOf, written } from './digits.ts';
 import type { Slip } from './slip.ts';
 
-/** Once in two hundred readings, over all places where the mark can land: common practice, no source. */
-const chance = 0.005;
 const shifts = [-3, -2, -1, 1, 2, 3];
 
 export const decimalShift: Slip = {
   name: 'decimal shift',
   says: 'the decimal mark in the wrong place',
-  reach: (chance / shifts.length) * 10 ** Math.max(...shifts),
+  /** Once in two hundred and fifty readings, over all places where the mark can land: common practice, no source. */
+  chance: 0.004,
+  reach: 10 ** Math.max(...shifts) / shifts.length,
+  sticks: false,
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);
     if (!typed) return [];
@@ -19,7 +20,7 @@ export const decimalShift: Slip = {
         decimals >= 0
           ? { ...typed, decimals }
           : { ...typed, decimals: 0, digits: typed.digits + '0'.repeat(-decimals) };
-      return { likely: { text: written(moved), unit }, chance: chance / shifts.length, stretch: 10 ** shift };
+      return { likely: { text: written(moved), unit }, share: 1 / shifts.length, stretch: 10 ** shift };
     });
   },
 };

@@ -5,17 +5,26 @@ import type { Instrument } from '../instrument.ts';
 /** What the figure would have been without the slip. */
 export interface Candidate {
   readonly likely: Typed;
-  /** How often, of all readings, it is just this slip that happens. */
-  readonly chance: number;
+  /** Of all such slips, the share that goes just this way. */
+  readonly share: number;
   /** How many times further apart true sizes lie than the figures that the slip makes of them; 1 for a shift. */
   readonly stretch: number;
 }
 
-export interface Slip {
+/** A slip as a shop sees it in the list of slips. */
+export interface KnownSlip {
   readonly name: string;
   /** What happened, to follow `looks like`. */
   readonly says: string;
-  /** No candidate has a chance times stretch beyond this, so that most readings need no closer look. */
+  /** How often it happens, of all readings (of all rows or sets, where it befalls those). */
+  readonly chance: number;
+}
+
+/** A slip that befalls one figure. */
+export interface Slip extends KnownSlip {
+  /** No candidate has a share times stretch beyond this, so that most readings need no closer look. */
   readonly reach: number;
+  /** Whether a hand that makes it once is apt to make it over a whole row. */
+  readonly sticks: boolean;
   readonly candidates: (typed: Typed, instrument: Instrument) => readonly Candidate[];
 }

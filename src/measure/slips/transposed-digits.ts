@@ -2,13 +2,13 @@
 import { digitsOf, written } from './digits.ts';
 import type { Slip } from './slip.ts';
 
-/** Once in three hundred readings, over all pairs of digits: common practice, no source. */
-const chance = 0.003;
-
 export const transposedDigits: Slip = {
   name: 'digits transposed',
   says: 'two digits written in the wrong order',
-  reach: chance,
+  /** Once in three hundred readings, over all pairs of digits: common practice, no source. */
+  chance: 0.003,
+  reach: 1,
+  sticks: false,
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);
     if (!typed) return [];
@@ -21,7 +21,7 @@ export const transposedDigits: Slip = {
       const swapped = digits.slice(0, index) + second + first + digits.slice(index + 2);
       return {
         likely: { text: written({ ...typed, digits: swapped }), unit },
-        chance: chance / pairs.length,
+        share: 1 / pairs.length,
         stretch: 1,
       };
     });

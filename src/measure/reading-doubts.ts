@@ -1,0 +1,198 @@
+/** @module Doubts about single readings of a characteristic, the surest first, each looked at without those before. */
+import type { Characteristic } from '../engine/engine-type.ts';
+import { typedText } from '../quantity/typed.ts';
+import type { Expectation } from './expectation.ts';
+import { honestOf, type PlaceSays, trustIn } from './honest.ts';
+import { type Neighbours, othersOf } from './neighbours.ts';
+import { oddsAgain, oddsText, raisedAt } from './odds.ts';
+import { type Spread, shapeOf, type Template } from './place-shape.ts';
+import type { Sheet } from './sheet.ts';
+import { grownOdds, grownPart } from './slips/grown-part.ts';
+import { outsideRange, reachedBy } from './slips/outside-range.ts';
+import type { Priors } from './slips/priors.ts';
+import { type Suspicion, weighed } from './suspicion.ts';
+import { confirmations, type Taken, whereTaken } from './taken.ts';
+import type { Doubt } from './verdict-model.ts';
+
+/** How far places honestly lie apart, of an ordinary wear: common practice, no source. */
+const apart = 0.25;
+/** A cell that is believed less says nothing of its neighbours. */
+const leastTrust = 0.01;
+
+/** What is known of a characteristic before any one reading is looked at. */
+export interface Known {
+  readonly sheet: Sheet;
+  readonly characteristic: Characteristic;
+  readonly own: Expectation;
+  readonly priors: Priors;
+}
+
+/** How far places honestly lie apart, mm. */
+export const placesApart = (own: Expectation, u: number): number => Math.max(own.ordinary * apart, u);
+
+const sameCell = (row: readonly Taken[], { reading: { cell } }: Taken): Taken | undefined =>
+  row.find(({ reading }) => reading.cell.plane === cell.plane && reading.cell.axis === cell.axis);
+
+const spreadOf = (own: Expectation, u: number): Spread => ({
+  middle: own.middle,
+  level: 1 + 3 * own.ordinary,
+  wear: own.ordinary,
+  noise: Math.max(0.7 * u, 0.0015),
+});
+
+/** Other places that were read in all these cells, to be followed in their shape; three speak for all. */
+const templatesFor = (
+  heard: readonly Taken[],
+  rows: readonly (readonly Taken[])[],
+  row: readonly Taken[],
+): readonly Template[] =>
+  rows
+    .flatMap((other) => {
+      if (other === row) return [];
+      const sizes = heard.flatMap((one) => sameCell(other, one)?.size ?? []);
+      return sizes.length === heard.length ? [sizes] : [];
+    })
+    .slice(0, 3);
+
+/** Cells that agree are hardly all wrong: each more is fifty times less likely to be. Common practice, no source. */
+const togetherWrong = 0.02;
+
+const sayings = (
+  row: readonly Taken[],
+  rows: readonly (readonly Taken[])[],
+  known: Known,
+): readonly (PlaceSays | undefined)[] => {
+  const { own, characteristic } = known;
+  const trust = row.map(({ size }) => trustIn(size, own));
+  return row.map((one, at) => {
+    const heard = row.filter((_, index) => index === at || (trust[index] ?? 0) >= leastTrust);
+    if (heard.length < 2) return undefined;
+    const cells = heard.map(({ size, reading }) => ({
+      size,
+      plane: characteristic.planes.indexOf(reading.cell.plane),
+      axis: characteristic.axes.indexOf(reading.cell.axis),
+    }));
+    const bells = shapeOf(cells, spreadOf(own, one.u), templatesFor(heard, rows, row))[heard.indexOf(one)];
+    const others = trust.filter((each, index) => index !== at && each >= leastTrust);
+    const mean = others.reduce((sum, each) => sum + each, 0) / others.length;
+    const believable = mean / (mean + (1 - mean) * togetherWrong ** (others.length - 1));
+    return bells && { bells, cells: others.length, trust: believable };
+  });
+};
+
+/** What other places say of each cell: their same cell where it was read, else what was read there. */
+const othersAt = (
+  rows: readonly (readonly Taken[])[],
+  known: Known,
+): readonly (readonly (Neighbours | undefined)[])[] => {
+  const { own } = known;
+  return rows.map((row) =>
+    row.map((one) => {
+      const sizes = rows.flatMap((other) =>
+        other === row ? [] : ((sameCell(other, one) ?? other[0])?.size ?? []),
+      );
+      return othersOf([one.size, ...sizes], placesApart(own, one.u), (size) => trustIn(size, own))[0];
+    }),
+  );
+};
+
+interface Found {
+  readonly row: number;
+  readonly at: number;
+  readonly suspicion: Suspicion;
+}
+
+const surest = (
+  rows: readonly (readonly Taken[])[],
+  known: Known,
+  done: ReadonlySet<string>,
+): Found | undefined => {
+  const others = othersAt(rows, known);
+  let worst: Found | undefined;
+  for (const [row, taken] of rows.entries()) {
+    const places = sayings(taken, rows, known);
+    for (const [at, one] of taken.entries()) {
+      if (done.has(one.reading.id)) continue;
+      const honest = honestOf(known.own, places[at], others[row]?.[at]);
+      const found = weighed(known.sheet, one, honest, known.priors);
+      const odds = found ? oddsAgain(found.odds, confirmations(known.sheet, one)) : 0;
+      if (found && odds >= raisedAt && odds > (worst?.suspicion.odds ?? 0)) {
+        worst = { row, at, suspicion: { ...found, odds } };
+      }
+    }
+  }
+  return worst;
+};
+
+const doubtOf = (known: Known, taken: Taken, { slip, candidate, odds }: Suspicion): Doubt => {
+  const { reading, place } = taken;
+  return {
+    id: `${slip.name}:${reading.id}`,
+    slip: slip.name,
+    says: `${whereTaken(known.characteristic, taken)}: ${typedText(reading.typed)} looks like ${slip.says}; ${typedText(candidate.likely)} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.`,
+    readings: [reading.id],
+    places: [place.id],
+    likely: [candidate.likely],
+    odds,
+  };
+};
+
+/** What can be said of a figure for which no slip accounts: that it cannot be. */
+const unaccounted = (known: Known, taken: Taken): Doubt | undefined => {
+  const { reading, place, instrument, size, u } = taken;
+  const { own, priors, sheet } = known;
+  const where = whereTaken(known.characteristic, taken);
+  const base = { readings: [reading.id], places: [place.id], likely: [reading.typed] };
+  const outside = reachedBy(instrument, reading.typed) ? 0 : (priors[outsideRange.name] ?? 0) * 1000;
+  if (outside >= raisedAt) {
+    const { least, greatest } = instrument.range;
+    return {
+      ...base,
+      id: `${outsideRange.name}:${reading.id}`,
+      slip: outsideRange.name,
+      says: `${where}: ${typedText(reading.typed)} cannot be read on ${instrument.name}, which reaches from ${typedText(least)} to ${typedText(greatest)}, ${oddsText(outside)} that another instrument was used. Name the right one, measure it again, or say why it stands.`,
+      odds: outside,
+    };
+  }
+  const grown = oddsAgain(grownOdds(own, size, u, priors[grownPart.name] ?? 0), confirmations(sheet, taken));
+  if (grown < raisedAt) return undefined;
+  return {
+    ...base,
+    id: `${grownPart.name}:${reading.id}`,
+    slip: grownPart.name,
+    says: `${where}: ${typedText(reading.typed)} is ${own.grownBy(size).toFixed(3)} mm past what it was made to, and worn parts do not grow, ${oddsText(grown)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    odds: grown,
+  };
+};
+
+/** Rows with what each doubted reading probably was in its stead. */
+export interface Believed {
+  readonly rows: readonly (readonly Taken[])[];
+  readonly doubts: readonly Doubt[];
+}
+
+export const readingDoubts = (
+  known: Known,
+  given: readonly (readonly Taken[])[],
+  already: ReadonlySet<string>,
+): Believed => {
+  const doubts = new Map<string, Doubt>();
+  const done = new Set(already);
+  let rows = given;
+  for (let found = surest(rows, known, done); found; found = surest(rows, known, done)) {
+    const { row, at, suspicion } = found;
+    const taken = rows[row]?.[at];
+    if (!taken) break;
+    done.add(taken.reading.id);
+    doubts.set(taken.reading.id, doubtOf(known, taken, suspicion));
+    rows = rows.map((each, index) =>
+      index === row ? each.with(at, { ...taken, size: suspicion.size }) : each,
+    );
+  }
+  const inOrder = rows.flat().flatMap((taken) => {
+    const doubt =
+      doubts.get(taken.reading.id) ?? (done.has(taken.reading.id) ? undefined : unaccounted(known, taken));
+    return doubt ?? [];
+  });
+  return { rows, doubts: inOrder };
+};

@@ -1,0 +1,142 @@
+/** @module Doubts about many readings at once: all of one instrument off by the same, a row read wrong throughout. */
+import { lengthOf, typedText } from '../quantity/typed.ts';
+import { trustIn } from './honest.ts';
+import { believed, median, type Neighbours, nearness, othersOf } from './neighbours.ts';
+import { greatestOdds, oddsAgain, oddsText, raisedAt } from './odds.ts';
+import type { Known } from './reading-doubts.ts';
+import { placesApart } from './reading-doubts.ts';
+import { constantOffset, offsetOf } from './slips/constant-offset.ts';
+import { shifted } from './slips/shifted.ts';
+import { type Suspect, suspectsOf } from './suspicion.ts';
+import { confirmations, type Taken } from './taken.ts';
+import type { Doubt } from './verdict-model.ts';
+
+/** Of the slips that a hand makes, the share that it makes over a whole row: common practice, no source. */
+const wholeRow = 0.1;
+const likeOthers = 0.8;
+
+export interface RowDoubts {
+  readonly rows: readonly (readonly Taken[])[];
+  readonly doubts: readonly Doubt[];
+  /** Readings that are in doubt. */
+  readonly doubted: ReadonlySet<string>;
+}
+
+const levelOf = (row: readonly { readonly size: number }[]): number => median(row.map(({ size }) => size));
+
+/** Numbered lines and turns by which a zero is set wrong, mm. */
+const stepsOf = (rows: readonly (readonly Taken[])[]): readonly number[] => {
+  const turn = rows[0]?.[0]?.instrument.turn;
+  const length = turn && lengthOf(turn);
+  return [0.1, 0.2, ...(length?.kind === 'answer' ? [length.value] : [])];
+};
+
+const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrument: string): RowDoubts => {
+  const { own, priors, characteristic } = known;
+  const read = rows.filter((row) => row.every((taken) => taken.instrument.name === instrument));
+  const readings = read.flat();
+  const [first] = readings;
+  const none = { rows, doubts: [], doubted: new Set<string>() };
+  const offset =
+    first && offsetOf(own, read.map(levelOf), stepsOf(read), priors[constantOffset.name] ?? 0, first.u);
+  if (!first || !offset || offset.odds < raisedAt) return none;
+  const off = { text: Math.abs(offset.by).toFixed(3), unit: 'mm' };
+  const likely = readings.map(
+    ({ reading }) => shifted(reading.typed, off, -Math.sign(offset.by)) ?? reading.typed,
+  );
+  const odds = Math.min(greatestOdds, offset.odds);
+  const moved = (taken: Taken): Taken => ({ ...taken, size: taken.size - offset.by });
+  return {
+    rows: rows.map((row) => (read.includes(row) ? row.map(moved) : row)),
+    doubted: new Set(readings.map(({ reading }) => reading.id)),
+    doubts: [
+      {
+        id: `${constantOffset.name}:${instrument}|${characteristic.name}`,
+        slip: constantOffset.name,
+        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past what the parts were made to, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.`,
+        readings: readings.map(({ reading }) => reading.id),
+        places: read.flatMap(([taken]) => taken?.place.id ?? []),
+        likely,
+        odds,
+      },
+    ],
+  };
+};
+
+interface RowSuspicion {
+  readonly suspects: readonly Suspect[];
+  readonly odds: number;
+}
+
+const suspicionOf = (
+  known: Known,
+  row: readonly Taken[],
+  others: Neighbours | undefined,
+): RowSuspicion | undefined => {
+  const { own, priors, sheet } = known;
+  const byOthers = others ? likeOthers * believed(others) : 0;
+  const density = (size: number): number =>
+    (1 - byOthers) * own.density(size) + (others ? likeOthers * nearness(size, others) : 0);
+  const asItStands = density(levelOf(row));
+  const again = Math.min(...row.map((taken) => confirmations(sheet, taken)));
+  const [first, ...rest] = row.map((taken) => suspectsOf(sheet, taken).filter(({ slip }) => slip.sticks));
+  let worst: RowSuspicion | undefined;
+  for (const suspect of first ?? []) {
+    const same = rest.flatMap(
+      (all) => all.find(({ slip, way }) => slip === suspect.slip && way === suspect.way) ?? [],
+    );
+    const suspects = [suspect, ...same];
+    const { slip, candidate } = suspect;
+    const fits = suspects.every(({ size }, at) => density(size) > density(row[at]?.size ?? Number.NaN));
+    if (suspects.length < row.length || !fits) continue;
+    const chance = (priors[slip.name] ?? 0) * wholeRow * candidate.share * candidate.stretch;
+    const odds = oddsAgain((chance * density(levelOf(suspects))) / asItStands, again);
+    if (odds >= raisedAt && odds > (worst?.odds ?? 0)) worst = { suspects, odds };
+  }
+  return worst;
+};
+
+const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: RowSuspicion): Doubt => {
+  const [first] = row;
+  const [suspect] = suspects;
+  const slip = suspect?.slip.name ?? '';
+  const figures = row.map(({ reading }) => typedText(reading.typed)).join(', ');
+  const would = suspects.map(({ candidate }) => typedText(candidate.likely)).join(', ');
+  return {
+    id: `${slip}:row ${first?.place.id}|${known.characteristic.name}`,
+    slip,
+    says: `${first?.place.title}, ${known.characteristic.title}: the whole row, ${figures}, looks like ${suspect?.slip.says}; ${would} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.`,
+    readings: row.map(({ reading }) => reading.id),
+    places: first ? [first.place.id] : [],
+    likely: suspects.map(({ candidate }) => candidate.likely),
+    odds,
+  };
+};
+
+/** Doubts about sets of readings that are off together; single readings are looked at after them. */
+export const rowDoubts = (known: Known, given: readonly (readonly Taken[])[]): RowDoubts => {
+  const { own } = known;
+  const instruments = new Set(given.flat().map(({ instrument }) => instrument.name));
+  let found: RowDoubts = { rows: given, doubts: [], doubted: new Set() };
+  for (const instrument of instruments) {
+    const { rows, doubts, doubted } = offsetDoubt(known, found.rows, instrument);
+    found = { rows, doubts: [...found.doubts, ...doubts], doubted: new Set([...found.doubted, ...doubted]) };
+  }
+  const levels = found.rows.map(levelOf);
+  const u = given[0]?.[0]?.u ?? 0;
+  const others = othersOf(levels, placesApart(own, u), (size) => trustIn(size, own));
+  return found.rows.reduce((before, row, at) => {
+    const seen = row.length < 2 || row.some(({ reading }) => before.doubted.has(reading.id));
+    const suspicion = seen ? undefined : suspicionOf(known, row, others[at]);
+    if (!suspicion) return before;
+    const moved = row.map((taken, index) => ({
+      ...taken,
+      size: suspicion.suspects[index]?.size ?? taken.size,
+    }));
+    return {
+      rows: before.rows.with(at, moved),
+      doubts: [...before.doubts, wholeRowDoubt(known, row, suspicion)],
+      doubted: new Set([...before.doubted, ...row.map(({ reading }) => reading.id)]),
+    };
+  }, found);
+};
