@@ -3,10 +3,16 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { clearanceReckoning } from './clearance.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
+import { formReckoning } from './form.ts';
 import { readAll } from './given.ts';
+import { guardBandReckoning } from './guard-band.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
+import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
+import { repeatsNeededReckoning } from './repeats-needed.ts';
+import { ringGapReckoning } from './ring-gap-from-bore.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
+import { sizeReckoning } from './size.ts';
 import { verdictReckoning } from './verdict.ts';
 
 export const reckonings: readonly Reckoning[] = [
@@ -15,7 +21,13 @@ export const reckonings: readonly Reckoning[] = [
   clearanceReckoning,
   shimPackReckoning,
   convertReckoning,
+  sizeReckoning,
   verdictReckoning,
+  guardBandReckoning,
+  repeatsNeededReckoning,
+  pooledRepeatabilityReckoning,
+  formReckoning,
+  ringGapReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

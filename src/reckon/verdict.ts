@@ -2,9 +2,10 @@
 import { conformanceProbability, guardBand, verdictOf } from '../measure/guard-band.ts';
 import { coverageFactor } from '../quantity/coverage.ts';
 import { formatFigure, tidy } from '../quantity/figure.ts';
-import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
+import { answer } from '../quantity/refusal.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
-import { quantityOf, type Reckoning, type Values } from './reckoning.ts';
+import { limitInputs, limitsGiven, misasked } from './limits-given.ts';
+import { quantityOf, type Reckoning } from './reckoning.ts';
 
 interface Limited {
   readonly least?: number;
@@ -35,39 +36,6 @@ export const settledBy = (value: number, bounds: Limited, asked: number): number
   return sure * coverageFactor(0.95, Infinity);
 };
 
-const limitsOf = (values: Values): Answer<Limited> => {
-  const least = values.quantities.least?.value;
-  const greatest = values.quantities.greatest?.value;
-  if (least === undefined && greatest === undefined) {
-    return refuse('there is no limit to judge by', 'least, greatest', 'give least, greatest or both');
-  }
-  if (least !== undefined && greatest !== undefined && least > greatest) {
-    return refuse(
-      `the least, ${least} mm, is more than the greatest, ${greatest} mm`,
-      'least, greatest',
-      'check both against the manual',
-    );
-  }
-  return answer({ ...(least !== undefined && { least }), ...(greatest !== undefined && { greatest }) });
-};
-
-const misasked = (values: Values): Refusal | undefined => {
-  const asked = quantityOf(values, 'conformance').value;
-  if (!(asked > 0.5 && asked < 1)) {
-    return {
-      what: `a probability of ${asked} is out of range`,
-      where: 'conformance',
-      remedy: 'give one above 50 % and below 100 %, such as 95 %',
-    };
-  }
-  const unsure = ['least', 'greatest', 'conformance'].find(
-    (key) => (values.quantities[key]?.terms.length ?? 0) > 0,
-  );
-  return unsure === undefined
-    ? undefined
-    : { what: 'it is agreed and not measured', where: unsure, remedy: 'leave out the ±' };
-};
-
 export const verdictReckoning: Reckoning = {
   name: 'verdict',
   title: 'Verdict of a measured size against its limits: within, outside or unsure',
@@ -80,33 +48,7 @@ export const verdictReckoning: Reckoning = {
       range: 'any',
       example: '54.983±0.004mm',
     },
-    {
-      kind: 'quantity',
-      key: 'least',
-      title: 'least size allowed',
-      dimension: 'length',
-      range: 'not above the greatest; one of the two may be left out',
-      example: '54.980mm',
-      optional: true,
-    },
-    {
-      kind: 'quantity',
-      key: 'greatest',
-      title: 'greatest size allowed',
-      dimension: 'length',
-      range: 'not below the least; one of the two may be left out',
-      example: '55.000mm',
-      optional: true,
-    },
-    {
-      kind: 'quantity',
-      key: 'conformance',
-      title: 'probability asked for before it is called within (or outside)',
-      dimension: 'ratio',
-      range: 'above 50 % and below 100 %',
-      example: '95%',
-      unlessGiven: '95 %',
-    },
+    ...limitInputs,
   ],
   formula:
     'p = Φ((greatest − y) / u) − Φ((least − y) / u); within where p ≥ asked, outside where the size lies beyond one limit with the probability asked, else unsure; guard band = z(asked) u',
@@ -114,7 +56,7 @@ export const verdictReckoning: Reckoning = {
   reckon: (values) => {
     const wrong = misasked(values);
     if (wrong !== undefined) return { kind: 'refused', refusal: wrong };
-    const bounds = limitsOf(values);
+    const bounds = limitsGiven(values);
     if (bounds.kind === 'refused') return bounds;
     const size = quantityOf(values, 'size');
     const asked = quantityOf(values, 'conformance').value;

@@ -1,0 +1,40 @@
+/** @module Lists and tables of lengths as given to a sum: commas part figures, semicolons part rows. */
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { readTyped, type Typed, unitTyped } from '../quantity/typed.ts';
+
+const most = 2000;
+
+const figureIn = (key: string, entry: string, unit: string): Answer<Typed> => {
+  const typed = readTyped(unitTyped(entry) === '' ? `${entry} ${unit}` : entry, 'length');
+  return typed.kind === 'refused'
+    ? refuse(
+        typed.refusal.what,
+        `${key}, ${entry.slice(0, 40)}`,
+        `${typed.refusal.remedy}; commas part the figures, so write a point in each: 54.980 mm`,
+      )
+    : typed;
+};
+
+/**
+ * Rows of lengths; a figure without a unit has that of the last figure of all.
+ *
+ * @internal
+ */
+export const lengthRows = (key: string, text: string): Answer<readonly (readonly Typed[])[]> => {
+  const rows = text.split(';').map((row) => row.split(',').map((entry) => entry.trim()));
+  if (rows.flat().length > most)
+    return refuse(`${key} has more than ${most} figures`, key, 'give it in parts');
+  const unit = unitTyped(rows.at(-1)?.at(-1) ?? '');
+  const read: Typed[][] = [];
+  for (const row of rows) {
+    const figures: Typed[] = [];
+    for (const entry of row) {
+      if (entry === '') return refuse(`${key} has an empty entry`, key, 'put marks between figures only');
+      const figure = figureIn(key, entry, unit);
+      if (figure.kind === 'refused') return figure;
+      figures.push(figure.value);
+    }
+    read.push(figures);
+  }
+  return answer(read);
+};
