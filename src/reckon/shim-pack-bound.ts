@@ -53,7 +53,7 @@ export const priceBound = (sharing: Sharing, effort: Effort) => {
       let prices = start;
       let pace = 1;
       let since = 0;
-      for (let round = 0; round < rounds; round += 1) {
+      for (let round = 0; round < rounds && effort.spent < effort.limit; round += 1) {
         const lacking = left.map((amount) => -amount);
         let total = 0;
         let paid = 0;

@@ -14,6 +14,10 @@ export interface Candidate {
   readonly error: number;
 }
 
+/** Beyond these a window is too wide, or a box too varied, to be searched wholly. */
+const mostCandidates = 4_000;
+const mostLooks = 300_000;
+
 /** First place in a list that falls, at which it stands at or below `ceiling`. */
 const firstAtMost = (falling: readonly number[], ceiling: number, from: number): number => {
   let low = from;
@@ -28,31 +32,28 @@ const firstAtMost = (falling: readonly number[], ceiling: number, from: number):
 
 export interface CandidateList {
   readonly packs: readonly Candidate[];
-  /** False when there were more than asked for. */
+  /** False when there are more than were looked for. */
   readonly whole: boolean;
+  /** Shims laid on in looking for them. */
+  readonly looks: number;
 }
 
 /**
- * The packs of at most `mostShims` whose error lies from `least` to `greatest`, `most` of them at most;
- * the empty pack is one.
+ * The packs of at most `mostShims` whose error lies from `least` to `greatest`; the empty pack is one.
+ *
  * @internal
  */
-export const packsWithin = (
-  box: Box,
-  needed: number,
-  least: number,
-  greatest: number,
-  most: number,
-): CandidateList => {
+export const packsWithin = (box: Box, needed: number, least: number, greatest: number): CandidateList => {
   const { thicknesses, counts, mostShims } = box;
   const lowest = needed + least;
   const highest = needed + greatest;
   const used = counts.map(() => 0);
   const pack: number[] = [];
   const found: Candidate[] = [];
+  let looks = 0;
   const walk = (from: number, sum: number): boolean => {
     if (sum >= lowest && sum <= highest) {
-      if (found.length === most) return false;
+      if (found.length === mostCandidates) return false;
       found.push({ shims: [...pack], error: sum - needed });
     }
     const left = mostShims - pack.length;
@@ -62,6 +63,8 @@ export const packsWithin = (
       if (sum + left * thickness < lowest) return true;
       const taken = used[index] ?? 0;
       if (taken === counts[index]) continue;
+      looks += 1;
+      if (looks > mostLooks) return false;
       used[index] = taken + 1;
       pack.push(index);
       const goesOn = walk(index, sum + thickness);
@@ -72,17 +75,38 @@ export const packsWithin = (
     return true;
   };
   const whole = walk(0, 0);
-  return { packs: found, whole };
+  return { packs: found, whole, looks };
+};
+
+/** The fewest shims that make each sum from nothing up to `highest`; more than may go in a pack where none do. */
+const fewestFor = ({ thicknesses, counts, mostShims }: Box, highest: number): Uint8Array => {
+  const fewest = new Uint8Array(highest + 1).fill(mostShims + 1);
+  fewest[0] = 0;
+  thicknesses.forEach((thickness, at) => {
+    // A shim at a time and from above, so that none is taken twice.
+    for (let shim = Math.min(counts[at] ?? 0, mostShims); shim > 0; shim -= 1) {
+      for (let sum = highest; sum >= thickness; sum -= 1) {
+        const more = (fewest[sum - thickness] ?? 0) + 1;
+        if (more < (fewest[sum] ?? 0)) fewest[sum] = more;
+      }
+    }
+  });
+  return fewest;
 };
 
 /**
- * The smallest error, without its sign, of any pack for this pump alone.
+ * For each need the smallest error, without its sign, of any pack if that pump had the box to itself.
+ *
  * @internal
  */
-export const nearestError = (box: Box, needed: number): number => {
-  for (let reach = 1; ; reach *= 4) {
-    // The empty pack ends the search at the latest when the window reaches down to nothing.
-    const { packs } = packsWithin(box, needed, -reach, reach, Number.POSITIVE_INFINITY);
-    if (packs.length > 0) return packs.reduce((best, { error }) => Math.min(best, Math.abs(error)), reach);
-  }
+export const nearestErrors = (box: Box, needs: readonly number[]): readonly number[] => {
+  const deepest = Math.max(...needs);
+  const fewest = fewestFor(box, deepest + (box.thicknesses[0] ?? 0));
+  return needs.map((needed) => {
+    // The empty pack ends the search at the latest.
+    for (let error = 0; ; error += 1) {
+      const [under, over] = [fewest[needed - error], fewest[needed + error]];
+      if ((under ?? Infinity) <= box.mostShims || (over ?? Infinity) <= box.mostShims) return error;
+    }
+  });
 };

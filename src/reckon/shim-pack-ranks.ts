@@ -1,5 +1,5 @@
 /** @module The best set of packs, rank by rank: greatest error, spread, number of shims, sum of errors. */
-import { type Box, type Candidate, nearestError, packsWithin } from './shim-pack-candidates.ts';
+import { type Box, type Candidate, nearestErrors, packsWithin } from './shim-pack-candidates.ts';
 import { shareOut } from './shim-pack-search.ts';
 import { type Effort, sharingOf } from './shim-pack-sharing.ts';
 
@@ -30,9 +30,6 @@ interface Outcome {
   readonly proved: boolean;
 }
 
-/** Candidates of one pump beyond which a window is too wide to be searched wholly. */
-const mostCandidates = 60_000;
-
 const distanceOf = ({ error }: Candidate): number => Math.abs(error);
 const sizeOf = ({ shims }: Candidate): number => shims.length;
 const total = (packs: Packs, of: (pack: Candidate) => number): number =>
@@ -50,24 +47,18 @@ const within = ({ lists, whole }: Window, least: number, most: number): Window =
 });
 
 /** Shares a box out among the needs, again and again, out of one purse of effort. */
-const sharer = (box: Box, needs: readonly number[], limit: number) => {
-  let purse = limit;
-  return (
-    window: Window,
-    below: number,
-    costOf: (pack: Candidate) => number,
-    mostInAll?: number,
-  ): Outcome => {
+const sharer =
+  (box: Box, needs: readonly number[], purse: { left: number; readonly limit: number }) =>
+  (window: Window, below: number, costOf: (pack: Candidate) => number, mostInAll?: number): Outcome => {
     if (window.lists.some((list) => list.length === 0)) return { proved: window.whole };
     const sharing = sharingOf(box, needs, window.lists, costOf, mostInAll);
     // No question may eat up the purse; one that comes late still gets a look.
-    const effort: Effort = { spent: 0, limit: Math.max(purse / 4, limit / 100) };
+    const effort: Effort = { spent: 0, limit: Math.max(purse.left / 4, purse.limit / 100) };
     const found = shareOut(sharing, below, effort);
-    purse = Math.max(0, purse - effort.spent);
+    purse.left = Math.max(0, purse.left - effort.spent);
     const packs = found.picks?.flatMap((at, pump) => sharing.candidates[pump]?.[at] ?? []);
     return { ...(packs ? { packs } : {}), proved: found.proved && window.whole };
   };
-};
 
 /**
  * The first of rising levels at which the pumps can be served, by halving.
@@ -98,22 +89,25 @@ const firstServed = (levels: readonly number[], known: Packs, serve: (level: num
  * @internal
  */
 const ranked = (box: Box, needs: readonly number[], limit: number): BestPacks => {
-  const share = sharer(box, needs, limit);
+  const purse = { left: limit, limit };
+  const share = sharer(box, needs, purse);
   const any = (window: Window): Outcome => share(window, 1, () => 0);
   const reaching = (reach: number): Window => {
-    const lists = needs.map((needed) => packsWithin(box, needed, -reach, reach, mostCandidates));
+    const lists = needs.map((needed) => packsWithin(box, needed, -reach, reach));
+    purse.left = Math.max(0, purse.left - lists.reduce((sum, { looks }) => sum + looks, 0));
     return { lists: lists.map(({ packs }) => packs), whole: lists.every(({ whole }) => whole) };
   };
 
   // First rank: the smallest reach at which every pump can be served. Empty packs serve them at the last.
-  const errorAlone = needs.reduce((most, needed) => Math.max(most, nearestError(box, needed)), 0);
+  const errorAlone = Math.max(...nearestErrors(box, needs));
   let window = reaching(errorAlone);
   let outcome = any(window);
   let tooShort = errorAlone - 1;
   for (let step = 1; outcome.packs === undefined; step *= 2) {
     if (outcome.proved) tooShort = errorAlone + (step >> 1);
     const wider = reaching(errorAlone + step);
-    if (wider.lists.some((list, pump) => list.length !== window.lists[pump]?.length)) outcome = any(wider);
+    const more = wider.lists.some((list, pump) => list.length !== window.lists[pump]?.length);
+    if (more || !wider.whole) outcome = any(wider);
     window = wider;
   }
   const served = outcome.packs;

@@ -12,6 +12,7 @@ export interface Shared {
 }
 
 /** Changes that the repair may make: for any sharing out at all, and for each try at a cheaper one. */
+const changesAtFirst = 300;
 const changesForAny = 8_000;
 const changesForCheaper = 1_500;
 
@@ -158,6 +159,13 @@ const costingAtMost = ({ stock, worth, pumps, likeness }: Sharing, most: number)
  * @internal
  */
 export const shareOut = (sharing: Sharing, below: number, effort: Effort): Shared => {
+  const firsts = sharing.pumps.map(() => 0);
+  const anyWillDo = sharing.pumps.every((choices) => choices.every(({ cost: price }) => price === 0));
+  if (anyWillDo) {
+    // Mostly one is at hand.
+    const found = repaired(sharing, firsts, changesAtFirst, effort);
+    if (found) return { picks: found, cost: 0, proved: true };
+  }
   const open = allOpen(sharing);
   const bound = priceBound(sharing, effort)(
     open,
@@ -173,11 +181,11 @@ export const shareOut = (sharing: Sharing, below: number, effort: Effort): Share
   // Halving between the bound and the best known: a ceiling on cost that the repair cannot meet proves nothing.
   while (low < cost) {
     const ceiling = (low + cost - 1) >> 1;
-    const start = picks ?? sharing.pumps.map(() => 0);
+    const start = picks ?? firsts;
     const found = repaired(
       costingAtMost(sharing, ceiling),
       start,
-      below === 1 ? changesForAny : changesForCheaper,
+      anyWillDo ? changesForAny : changesForCheaper,
       effort,
     );
     if (found) {

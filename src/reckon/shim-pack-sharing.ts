@@ -64,13 +64,16 @@ const scarceIn = (box: Box, pumps: readonly (readonly Entry[])[]): readonly numb
   return box.counts.flatMap((count, shim) => ((asked[shim] ?? 0) > count ? [shim] : []));
 };
 
+/** Comparing each with each is left alone where it would take longer than it saves. */
+const mostCompared = 800;
+
 /** Leaves out every candidate that costs no less and uses no less of anything scarce than another. */
 const unbeaten = (
   entries: readonly Entry[],
-  scarce: readonly number[],
+  scarce: ReadonlySet<number>,
   sizeCounts: boolean,
 ): readonly Entry[] => {
-  const amount = (entry: Entry, shim: number): number => entry.use.get(shim) ?? 0;
+  if (entries.length > mostCompared) return entries;
   const size = (entry: Entry): number => entry.candidate.shims.length;
   const inTurn = entries
     .map((entry, at) => ({ entry, at }))
@@ -81,16 +84,19 @@ const unbeaten = (
         Math.abs(one.entry.candidate.error) - Math.abs(other.entry.candidate.error) ||
         one.at - other.at,
     );
-  const kept: Entry[] = [];
+  const kept: {
+    readonly entry: Entry;
+    readonly use: readonly (readonly [shim: number, amount: number])[];
+  }[] = [];
   for (const { entry } of inTurn) {
     const beaten = kept.some(
       (better) =>
-        (!sizeCounts || size(better) <= size(entry)) &&
-        scarce.every((shim) => amount(better, shim) <= amount(entry, shim)),
+        (!sizeCounts || size(better.entry) <= size(entry)) &&
+        better.use.every(([shim, amount]) => amount <= (entry.use.get(shim) ?? 0)),
     );
-    if (!beaten) kept.push(entry);
+    if (!beaten) kept.push({ entry, use: [...entry.use].filter(([shim]) => scarce.has(shim)) });
   }
-  return kept;
+  return kept.map(({ entry }) => entry);
 };
 
 /**
@@ -113,7 +119,7 @@ export const sharingOf = (
   let scarce = scarceIn(box, pumps);
   for (;;) {
     const stillScarce = scarce;
-    pumps = pumps.map((entries) => unbeaten(entries, stillScarce, sizeCounts));
+    pumps = pumps.map((entries) => unbeaten(entries, new Set(stillScarce), sizeCounts));
     scarce = scarceIn(box, pumps);
     if (scarce.length === stillScarce.length) break;
   }

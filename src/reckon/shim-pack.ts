@@ -55,8 +55,8 @@ export interface ShimQuestion {
 /** Steps in a millimetre: 10 nm, in which tenths of a micrometre and of a ten-thousandth of an inch are whole. */
 const stepsPerMillimetre = 100_000;
 const thickest = 20;
-const deepest = 1000;
-const usualEffort = 60_000_000;
+const deepest = 50;
+const usualEffort = 30_000_000;
 
 const stepsOf = (length: number): number => Math.round(length * stepsPerMillimetre);
 const lengthOf = (steps: number): Millimetres => mm(steps / stepsPerMillimetre);
@@ -135,7 +135,7 @@ const thickestPack = ({ thicknesses, counts, mostShims }: Box): readonly number[
  * The choice is proved, not tried out: branch and bound over the stock of each thickness. Should its bound on
  * effort be reached, `proved` is false and a note says how much better a set could be.
  *
- * @param question  needed 0 to 1000 mm for each pump; shims above 0 and up to 20 mm with whole counts; rate > 0
+ * @param question  needed 0 to 50 mm for each pump; shims above 0 and up to 20 mm with whole counts; rate > 0
  * @returns packs in the order of the needs; errors in mm (fitted less needed) and radians (positive is early)
  * @source  an exhaustive search and a mixed-integer program in the tests; ranks: common practice, no source
  * @example
