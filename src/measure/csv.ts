@@ -1,15 +1,10 @@
 /** @module A table as text (RFC 4180, and the semicolons and tabs that spreadsheets write), read row by row. */
+import type { TableRow } from '../engine/table-row.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-
-export interface CsvRow {
-  /** The line on which it begins, 1 and up. */
-  readonly line: number;
-  readonly fields: readonly string[];
-}
 
 export interface CsvTable {
   readonly separator: ';' | '\t' | ',';
-  readonly rows: readonly CsvRow[];
+  readonly rows: readonly TableRow[];
 }
 
 const separators = [';', '\t', ','] as const;
@@ -61,7 +56,7 @@ const linesIn = (text: string): number => text.split(/\r\n|\r|\n/).length - 1;
 export const readCsv = (text: string): Answer<CsvTable> => {
   const separator = separatorOf(text);
   const end = new RegExp(`[${separator}\\r\\n]`, 'g');
-  const rows: CsvRow[] = [];
+  const rows: TableRow[] = [];
   let fields: string[] = [];
   let line = 1;
   let begun = 1;

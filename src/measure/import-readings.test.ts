@@ -2,10 +2,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { instruments, smallEngine } from '../../test/engines/small-engine.ts';
+import type { TableRow } from '../engine/table-row.ts';
 import { readingsTemplate, readReadings } from './import-readings.ts';
 import { judge } from './judge.ts';
 import { entryOrder } from './scheme.ts';
 import { layOut } from './sheet.ts';
+import { sheetBoxes } from './sheet-box.ts';
 import { usualInstrument } from './usual-instrument.ts';
 
 const head = 'place,characteristic,plane,axis,reading,unit,instrument,temperature';
@@ -242,7 +244,93 @@ describe('the template of a readings file', () => {
   it('has every cell in the order of entry, and comes back as nothing read and nothing wrong', () => {
     const template = readingsTemplate(smallEngine);
     expect(template.split('\n')).toHaveLength(entryOrder(smallEngine).length + 2);
-    expect(template).toContain('main.1,main-journal-diameter,front,vertical,,mm,,\n');
+    expect(template).toMatch(/^main\.1,main-journal-diameter,front,vertical,,mm,,,1[A-Y]$/m);
     expect(readReadings(template, smallEngine)).toMatchObject({ readings: [], troubles: [] });
+  });
+});
+
+describe('readings from the boxes of a printed sheet', () => {
+  const boxes = sheetBoxes(smallEngine);
+  const [first, second] = boxes;
+  const typed = (...rows: string[]) =>
+    readReadings(['box,reading', ...rows].join('\n'), smallEngine, instruments);
+
+  it('go to the cells that the boxes stand for, in the unit that the sheet names', () => {
+    const all = boxes.map(({ code }, at) => `${code},${at + 1}.5`);
+    const { readings, troubles } = typed(...all);
+    expect(troubles.filter(({ weight }) => weight === 'error')).toEqual([]);
+    expect(readings.map(({ cell }) => cell)).toEqual(entryOrder(smallEngine));
+    expect(readings[0]?.typed).toEqual({ text: '1.5', unit: 'mm' });
+    expect(typed(`${first?.code},2 9/16 in`).readings[0]?.typed).toEqual({ text: '2 9/16', unit: 'in' });
+  });
+
+  it('may be typed small and with a blank', () => {
+    expect(typed(` ${first?.code.toLowerCase().replace(/(\d)(\D)/, '$1 $2')} ,54.98`).readings).toHaveLength(
+      1,
+    );
+  });
+
+  it('are told where the letter does not prove the number', () => {
+    const letter = second?.code.slice(-1);
+    const says = (row: string) => typed(row).troubles[0]?.what;
+    expect(says(`1${letter},54.98`)).toBe(`the box with this number is ${first?.code}`);
+    expect(says('1,54.98')).toBe('the letter of the box is missing');
+    expect(says('9999A,54.98')).toBe('there is no box 9999A');
+    expect(says('x,54.98')).toBe('there is no box x');
+  });
+
+  it('never have the letter of a neighbour, so that a row typed one or two off shows', () => {
+    for (const [at, { code }] of boxes.entries())
+      for (const near of boxes.slice(at + 1, at + 3)) expect(near.code.slice(-1)).not.toBe(code.slice(-1));
+  });
+
+  it('are told where the row names another place', () => {
+    const { troubles } = readReadings(
+      `box,place,reading\n${first?.code},main.2,54.98`,
+      smallEngine,
+      instruments,
+    );
+    expect(troubles).toMatchObject([{ row: 2, weight: 'error', where: 'place' }]);
+  });
+
+  it('of another engine type do not pass for this one', () => {
+    const other: typeof smallEngine = {
+      ...smallEngine,
+      characteristics: new Map([...smallEngine.characteristics].reverse()),
+    };
+    const codes = new Set(boxes.map(({ code }) => code));
+    const passing = sheetBoxes(other).filter(({ code }) => codes.has(code));
+    expect(passing.length).toBeLessThan(boxes.length / 5);
+  });
+});
+
+describe('readings as the rows of a sheet', () => {
+  const rows = (...body: readonly Partial<TableRow>[]): readonly TableRow[] => [
+    { line: 1, fields: ['place', 'characteristic', 'plane', 'axis', 'reading', 'unit', 'note'] },
+    ...body.map((row, at) => ({ line: at + 2, fields: [], ...row })),
+  ];
+  const cell = ['main.1', 'main-journal-diameter', 'front', 'vertical'];
+  const date = { what: 'it holds a date', where: 'cell E2', remedy: 'type it again' };
+
+  it('are read like those of a text', () => {
+    const { readings, troubles } = readReadings(
+      rows({ fields: [...cell, '54.980', 'mm'] }),
+      smallEngine,
+      instruments,
+    );
+    expect(readings[0]?.typed).toEqual({ text: '54.980', unit: 'mm' });
+    expect(troubles.filter(({ weight }) => weight === 'error')).toEqual([]);
+  });
+
+  it('are told at the cell that is no figure, in the columns that are read alone', () => {
+    const read = (column: number) =>
+      readReadings(
+        rows({ fields: [...cell, column === 4 ? '' : '54.98', 'mm'], wrong: new Map([[column, date]]) }),
+        smallEngine,
+        instruments,
+      );
+    expect(read(4).troubles).toMatchObject([{}, { row: 2, weight: 'error', where: 'cell E2' }]);
+    expect(read(4).readings).toEqual([]);
+    expect(read(6).readings).toHaveLength(1);
   });
 });

@@ -1,6 +1,7 @@
-/** @module A readings file, CSV or JSON, to readings, instruments and everything that is wrong in it, row by row. */
+/** @module A readings file, a table or JSON, to readings, instruments and everything that is wrong in it, row by row. */
 import type { EngineType } from '../engine/engine-type.ts';
 import { chooseName } from '../engine/nearest-name.ts';
+import type { RowTrouble, TableRow } from '../engine/table-row.ts';
 import { parseDecimal } from '../quantity/decimal.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
 import { lengthOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
@@ -8,9 +9,9 @@ import { csvField } from './csv.ts';
 import type { Instrument } from './instrument.ts';
 import { readInstrument } from './instrument-file.ts';
 import { cellKey, type Reading } from './reading.ts';
-import { columns, error, type Row, type RowTrouble, rowsOf } from './readings-rows.ts';
+import { columns, error, type Row, rowsOf } from './readings-rows.ts';
 import { cellOf, short } from './row-cell.ts';
-import { entryOrder } from './scheme.ts';
+import { type SheetBox, sheetBoxes, unitMeant } from './sheet-box.ts';
 import { usualInstrument } from './usual-instrument.ts';
 
 export interface ReadingsFile {
@@ -47,15 +48,20 @@ const lengthIn = (figure: string, unit: string): Answer<Typed> => {
   return bare.kind === 'refused' ? bare : readTyped(`${figure} ${unit}`, 'length');
 };
 
-const readingOf = (engine: EngineType, row: Row): Answer<Reading> => {
-  const cell = cellOf(engine, row);
+const isBare = (figure: string): boolean => parseDecimal(figure).kind === 'answer';
+
+const readingOf = (engine: EngineType, row: Row, boxes: readonly SheetBox[]): Answer<Reading> => {
+  const cell = cellOf(engine, row, boxes);
   if (cell.kind === 'refused') return cell;
   const { fields } = row;
-  const typed = lengthIn(fields.reading, fields.unit);
+  const characteristic = engine.characteristics.get(cell.value.characteristic);
+  // The printed sheet names the unit at every box.
+  const onSheet = fields.box !== '' && fields.unit === '' && isBare(fields.reading);
+  const typed = lengthIn(fields.reading, onSheet ? unitMeant(characteristic) : fields.unit);
   if (typed.kind === 'refused') return typed;
   const temperature = temperatureOf(fields.temperature);
   if (temperature.kind === 'refused') return temperature;
-  const kind = engine.characteristics.get(fields.characteristic)?.instrument ?? 'instrument';
+  const kind = characteristic?.instrument ?? 'instrument';
   return answer({
     id: `row-${row.row}`,
     cell: cell.value,
@@ -115,13 +121,13 @@ const assumed = (
 /**
  * Reads a readings file.
  *
- * CSV: a first line with the columns place, characteristic, plane, axis, reading, unit, instrument,
- * temperature in any order (place, characteristic and reading must be there); separated by comma, semicolon or
+ * A table (CSV, or the rows of a workbook): a first line with the columns place, characteristic, plane, axis, reading, unit, instrument,
+ * temperature, box in any order (reading must be there, and place with characteristic, or box); CSV is separated by comma, semicolon or
  * tab, whichever the first line uses; decimals with point or comma. A row without a reading has not been read
  * yet and is passed over. JSON: a list of objects with the same names, or `{ readings, instruments,
  * sizes-found }`. Every row stands by itself: a bad one is told and left out, and no figure is changed.
  *
- * @param text      of the file
+ * @param source    text of the file, or the rows of a workbook
  * @param engine    whose places and characteristics the rows name
  * @param register  instruments that are known; the file's own come before them
  * @returns readings named `row-N`, the instruments they were taken with, and troubles with row, cause and
@@ -129,11 +135,12 @@ const assumed = (
  * @source  RFC 4180 for the table
  */
 export const readReadings = (
-  text: string,
+  source: string | readonly TableRow[],
   engine: EngineType,
   register: readonly Instrument[] = [],
 ): ReadingsFile => {
-  const file = rowsOf(text);
+  const file = rowsOf(source);
+  const boxes = sheetBoxes(engine);
   const troubles: RowTrouble[] = [...file.troubles];
   const known = new Map(register.map((instrument) => [instrument.name, instrument]));
   for (const [index, value] of file.instruments.entries()) {
@@ -147,7 +154,7 @@ export const readReadings = (
   const readings: Reading[] = [];
   for (const row of file.rows) {
     if (row.fields.reading === '') continue;
-    const read = readingOf(engine, row);
+    const read = readingOf(engine, row, boxes);
     if (read.kind === 'answer') readings.push(read.value);
     else troubles.push(error(row.row, read.refusal.what, read.refusal.where, read.refusal.remedy));
   }
@@ -183,7 +190,7 @@ const sizesKept = (engine: EngineType, sizes: ReadonlyMap<string, string>) => {
 };
 
 /**
- * An empty readings file for an engine: all cells in the order in which hands go, in millimetres.
+ * An empty readings file for an engine: all cells in the order in which hands go, in millimetres, with their boxes.
  *
  * @param engine  engine type
  * @returns CSV text with a row for each cell and the reading left empty
@@ -191,7 +198,7 @@ const sizesKept = (engine: EngineType, sizes: ReadonlyMap<string, string>) => {
 export const readingsTemplate = (engine: EngineType): string =>
   [
     columns,
-    ...entryOrder(engine).map((cell) => [
+    ...sheetBoxes(engine).map(({ code, cell }) => [
       cell.place,
       cell.characteristic,
       cell.plane,
@@ -200,6 +207,7 @@ export const readingsTemplate = (engine: EngineType): string =>
       'mm',
       '',
       '',
+      code,
     ]),
   ]
     .map((fields) => fields.map(csvField).join(','))

@@ -1,17 +1,9 @@
-/** @module The rows of a readings file before they mean anything: from CSV, or from JSON. */
+/** @module The rows of a readings file before they mean anything: from a table, or from JSON. */
 import { z } from 'zod';
 import { chooseName } from '../engine/nearest-name.ts';
 import { controlCharacter } from '../engine/source-text.ts';
-import type { Refusal } from '../quantity/refusal.ts';
+import type { RowTrouble, TableRow } from '../engine/table-row.ts';
 import { readCsv } from './csv.ts';
-
-/** What is wrong in a readings file, and in which row: its line in CSV, its place in the list in JSON, 1 and up. */
-export interface RowTrouble extends Refusal {
-  /** 0 where it is about the whole file. */
-  readonly row: number;
-  /** A row in error is left out; a warning says what was taken for granted. */
-  readonly weight: 'error' | 'warning';
-}
 
 export const columns = [
   'place',
@@ -22,9 +14,12 @@ export const columns = [
   'unit',
   'instrument',
   'temperature',
+  'box',
 ] as const;
 type Column = (typeof columns)[number];
-const needed: readonly Column[] = ['place', 'characteristic', 'reading'];
+/** Where to and what: a box of the printed sheet stands for its whole cell. */
+const neededOf = (names: readonly string[]): readonly Column[] =>
+  names.includes('box') ? ['reading'] : ['place', 'characteristic', 'reading'];
 
 export interface Row {
   readonly row: number;
@@ -65,10 +60,11 @@ const blank: Readonly<Record<Column, string>> = {
   unit: '',
   instrument: '',
   temperature: '',
+  box: '',
 };
 
 const headTroubles = (names: readonly string[], row: number): readonly RowTrouble[] => {
-  const missing = needed.filter((column) => !names.includes(column));
+  const missing = neededOf(names).filter((column) => !names.includes(column));
   const twice = columns.filter((column) => names.indexOf(column) !== names.lastIndexOf(column));
   return [
     ...missing.map((column) =>
@@ -85,11 +81,12 @@ const headTroubles = (names: readonly string[], row: number): readonly RowTroubl
 
 const fromCsv = (text: string): Rows => {
   const table = readCsv(text);
-  if (table.kind === 'refused') {
-    const { what, where, remedy } = table.refusal;
-    return onlyTrouble(Number(/\d+/.exec(where)?.[0] ?? 0), what, where, remedy);
-  }
-  const [head, ...body] = table.value.rows;
+  if (table.kind === 'answer') return fromTable(table.value.rows);
+  const { what, where, remedy } = table.refusal;
+  return onlyTrouble(Number(/\d+/.exec(where)?.[0] ?? 0), what, where, remedy);
+};
+
+const fromTable = ([head, ...body]: readonly TableRow[]): Rows => {
   if (!head) return onlyTrouble(0, 'the file is empty', '', `begin with the line ${columns.join(',')}`);
   const names = head.fields.map((field) => field.toLowerCase());
   const faults = headTroubles(names, head.line);
@@ -105,7 +102,7 @@ const fromCsv = (text: string): Rows => {
       ),
       weight: 'warning',
     }));
-  const rows = body.flatMap(({ line, fields }): readonly Row[] => {
+  const rows = body.flatMap(({ line, fields, wrong }): readonly Row[] => {
     if (fields.slice(names.length).some((field) => field !== '')) {
       troubles.push(
         error(
@@ -115,6 +112,12 @@ const fromCsv = (text: string): Rows => {
           'a decimal with a comma needs quotes, or semicolons between the fields',
         ),
       );
+      return [];
+    }
+    // A cell in a column that is not read may hold what it likes.
+    const unread = names.flatMap((name, index) => (isColumn(name) ? (wrong?.get(index) ?? []) : []));
+    if (unread.length > 0) {
+      troubles.push(...unread.map(({ what, where, remedy }) => error(line, what, where, remedy)));
       return [];
     }
     const named = names.flatMap((name, index) =>
@@ -136,14 +139,15 @@ const jsonFile = z.union([
 
 const word = z.string().max(1000);
 const jsonRow = z.strictObject({
-  place: word,
-  characteristic: word,
+  place: word.default(''),
+  characteristic: word.default(''),
   plane: word.default(''),
   axis: word.default(''),
   reading: word,
   unit: word.default(''),
   instrument: word.default(''),
   temperature: word.default(''),
+  box: word.default(''),
 });
 
 const rowFault = (row: number, value: unknown, issue: z.core.$ZodIssue | undefined): RowTrouble => {
@@ -205,7 +209,10 @@ const fromJson = (text: string): Rows => {
 const greatestSize = 4 * 1024 * 1024;
 
 /** Rows of a readings file, whichever form it has; never throws, and looks at nothing that is far too large. */
-export const rowsOf = (text: string): Rows => {
+export const rowsOf = (source: string | readonly TableRow[]): Rows =>
+  typeof source === 'string' ? fromText(source) : fromTable(source);
+
+const fromText = (text: string): Rows => {
   if (text.length > greatestSize) {
     return onlyTrouble(0, 'the file is larger than 4 MiB', '', 'give the readings of one engine');
   }

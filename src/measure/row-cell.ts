@@ -4,6 +4,7 @@ import { chooseName } from '../engine/nearest-name.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import type { Cell } from './reading.ts';
 import type { Row } from './readings-rows.ts';
+import { cellOfBox, type SheetBox } from './sheet-box.ts';
 
 /** As much of a text as helps in a message. */
 export const short = (text: string): string => text.slice(0, 60);
@@ -19,8 +20,26 @@ const inScheme = (asked: string, names: readonly string[], what: string): Answer
       );
 };
 
-/** The cell of the scheme that a row of a readings file names, or why there is none. */
-export const cellOf = (engine: EngineType, { fields }: Row): Answer<Cell> => {
+const named = ['place', 'characteristic', 'plane', 'axis'] as const;
+
+/** A box stands for its whole cell; what else the row names must not contradict it. */
+const boxedCell = ({ fields }: Row, boxes: readonly SheetBox[]): Answer<Cell> => {
+  const cell = cellOfBox(boxes, fields.box);
+  if (cell.kind === 'refused') return cell;
+  const other = named.find((key) => fields[key] !== '' && fields[key] !== cell.value[key]);
+  return other === undefined
+    ? cell
+    : refuse(
+        `the box ${short(fields.box)} is for ${cell.value[other] || `no ${other}`}, and the row says ${short(fields[other])}`,
+        other,
+        'look which of the two is meant',
+      );
+};
+
+/** The cell of the scheme that a row of a readings file names, by itself or by its box, or why there is none. */
+export const cellOf = (engine: EngineType, row: Row, boxes: readonly SheetBox[]): Answer<Cell> => {
+  const { fields } = row;
+  if (fields.box !== '') return boxedCell(row, boxes);
   const characteristic = engine.characteristics.get(fields.characteristic);
   if (!characteristic) {
     return refuse(

@@ -1,5 +1,5 @@
 /** @module What is wrong in a readings file, row by row, as lines for the terminal. */
-import type { RowTrouble } from '../measure/readings-rows.ts';
+import type { RowTrouble } from '../engine/table-row.ts';
 import { refusalText } from '../quantity/refusal.ts';
 import type { Outcome } from './command.ts';
 import { plain } from './plain.ts';
