@@ -1,5 +1,8 @@
 /** @module Ovality and taper from a table, on shapes that are known exactly. */
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { certain } from '../quantity/uncertain.ts';
+import { ovality, taper } from './form.ts';
 import { reckonByName } from './list.ts';
 
 const ask = (texts: Readonly<Record<string, string>>) => reckonByName('form', texts);
@@ -34,6 +37,17 @@ describe('form', () => {
     const results = resultsOf({ sizes: '98.03, 98.03; 98.02, 98.02; 98.01, 98.01 mm' });
     expect(results.taper?.value).toBeCloseTo(0.02, 9);
     expect(results.ovality?.value).toBe(0);
+  });
+
+  it('of a table turned on its side is the other one', () => {
+    const size = fc.integer({ min: 0, max: 50 }).map((n) => certain(98 + n / 1000));
+    fc.assert(
+      fc.property(fc.array(fc.tuple(size, size, size), { minLength: 1, maxLength: 5 }), (table) => {
+        const turned = [0, 1, 2].map((axis) => table.flatMap((row) => row[axis] ?? []));
+        expect(ovality(table).value).toBe(taper(turned).value);
+        expect(taper(table).value).toBe(ovality(turned).value);
+      }),
+    );
   });
 
   it('of one plane has no taper, of one axis no ovality', () => {

@@ -1,6 +1,7 @@
 /** @module Pooled repeatability asked for by name, against the guide's and the handbook's studies. */
 import { describe, expect, it } from 'vitest';
 import { reckonByName } from './list.ts';
+import { pooledRepeatability } from './pooled-repeatability.ts';
 
 const ask = (texts: Readonly<Record<string, string>>) => reckonByName('pooled-repeatability', texts);
 const resultsOf = (texts: Readonly<Record<string, string>>) => {
@@ -26,6 +27,14 @@ describe('pooled repeatability', () => {
     const { repeatability, freedom } = resultsOf({ readings: `${days.join('; ')} µm` });
     expect(Number(repeatability?.value) * 1000).toBeCloseTo(85, 0);
     expect(freedom?.value).toBe(40);
+  });
+
+  it('is that of one size read often, wherever the sizes lie', () => {
+    const nothing = { deviation: 0, freedom: 0 };
+    const { deviation } = pooledRepeatability([[1, 2, 3]], nothing);
+    expect(deviation).toBe(1);
+    const moved = [[1, 2, 3], [101, 102, 103], [7]];
+    expect(pooledRepeatability(moved, nothing)).toEqual({ deviation: 1, freedom: 4 });
   });
 
   it('counts what was known before', () => {

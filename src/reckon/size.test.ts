@@ -1,6 +1,9 @@
 /** @module A size asked for by name, against what the guide and the workshop say of each part of it. */
 import { describe, expect, it } from 'vitest';
+import { micrometer, reading, typed } from '../../test/engines/small-engine.ts';
+import { standardUncertainty } from '../quantity/uncertain.ts';
 import { reckonByName } from './list.ts';
+import { sizeFromReadings } from './size.ts';
 
 const figures = { 'permissible-error': '0.004mm', resolution: '0.001mm', repeatability: '0.0015mm' };
 
@@ -36,6 +39,21 @@ describe('a size', () => {
       zero: '0mm',
     }).results;
     expect(size?.value).toBeCloseTo(99.99, 3);
+  });
+
+  it('is nothing of no readings, and known the better the more there are', () => {
+    expect(sizeFromReadings([], micrometer)).toBeUndefined();
+    const repeats = (count: number) =>
+      Array.from({ length: count }, (_, index) => ({
+        ...reading('main.1 main-journal-diameter front vertical', typed('54.980')),
+        id: `${index}`,
+      }));
+    const known = [1, 2, 5, 10].map((count) => {
+      const size = sizeFromReadings(repeats(count), micrometer);
+      return size ? standardUncertainty(size) : Number.NaN;
+    });
+    expect(known).toEqual(known.toSorted((a, b) => b - a));
+    expect(new Set(known).size).toBe(4);
   });
 
   it('leaves out what was no repeat, and says so, and that the zero was not checked', () => {
