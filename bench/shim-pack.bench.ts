@@ -1,12 +1,11 @@
 /** @module Shim packs: twenty pumps from four hundred shims, against a command-line solver on one and on all ranks. */
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { degrees, mm } from '../src/quantity/brand.ts';
 import { chooseShims } from '../src/reckon/shim-pack.ts';
 import { seeded } from '../test/engines/worn-engine.ts';
-import { lacking } from '../test/outside/program.ts';
+import { ask, lacking } from '../test/outside/program.ts';
 import { type Shims, shimModel, windowModel } from '../test/outside/shim-model.ts';
 import { type BenchRow, inTurns } from './bench.ts';
 
@@ -44,10 +43,7 @@ export const run = async (): Promise<readonly BenchRow[]> => {
   const solve = (model: string): (() => string) => {
     const file = join(folder, `${model.length}.lp`);
     writeFileSync(file, model);
-    return () =>
-      spawnSync('glpsol', ['--lp', file, '-o', `${file}.out`, '--tmlim', `${mostSeconds}`], {
-        encoding: 'utf8',
-      }).stdout;
+    return () => ask('glpsol', ['--lp', file, '-o', `${file}.out`, '--tmlim', `${mostSeconds}`]);
   };
   const shims = twentyPumps.box.reduce((sum, { count }) => sum + count, 0);
   const what = `packs of 20 pumps from ${shims} shims, all ranks proved`;

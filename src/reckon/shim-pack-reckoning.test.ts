@@ -1,3 +1,4 @@
+/** @module Shim packs asked for by name: lists read, results by pump, nonsense turned away. */
 import { describe, expect, it } from 'vitest';
 import { reckonByName } from './list.ts';
 
