@@ -4,12 +4,14 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { instruments } from '../../demo/instruments.ts';
+import { registerEvents } from '../../demo/register.ts';
 import { loadDemo } from '../../demo/workshop.ts';
 import { buildWebIfStale } from '../../scripts/web.mjs';
 import type { EngineType } from '../../src/engine/engine-type.ts';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
 import { readReadings } from '../../src/measure/import-readings.ts';
 import { cellKey, type Reading } from '../../src/measure/reading.ts';
+import { registerId } from '../../src/register/event.ts';
 import { type Served, serve } from '../../src/server/serve.ts';
 import type { Store } from '../../src/store/sql-store.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
@@ -52,7 +54,7 @@ export const openWorkshop = async ({ demo = false } = {}): Promise<Workshop> => 
     const { id, title, version } = engine;
     await store.putEngineType({ id, title, version, text });
   }
-  for (const one of instruments) await store.putInstrument(one);
+  await store.register.append(registerId, 0, registerEvents);
   if (demo) await loadDemo(store);
   const parts = { store, webFolder: join(root, 'dist/web') };
   let served: Served | undefined = await serve({ ...parts, port: 0 });

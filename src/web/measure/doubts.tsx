@@ -71,7 +71,7 @@ export const Doubts = memo(({ engine, doubts, answered, onCell }: DoubtsProps) =
   const open = doubts.filter(({ doubt }) => !answered.has(doubt.id));
   if (open.length === 0) return null;
   return (
-    <section className="part" aria-label="Doubts">
+    <section id="doubts" tabIndex={-1} className="part" aria-label="Doubts">
       <h2>
         {open.length} {open.length === 1 ? 'doubt' : 'doubts'}
       </h2>

@@ -67,7 +67,11 @@ export const MeasureSheet = () => {
         right={
           <>
             {last ? verdictShort(job, last) : 'nothing read yet on this sheet'}
-            {openDoubts > 0 ? `; ${openDoubts} in doubt` : ''}
+            {openDoubts > 0 ? (
+              <>
+                ; <a href="#doubts">{openDoubts} in doubt</a>
+              </>
+            ) : null}
           </>
         }
       />
