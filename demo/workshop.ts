@@ -1,12 +1,13 @@
 /** @module The invented workshop: its engine types, its register of instruments and its three jobs, put into a store. */
 import { readEngineType } from '../src/engine/read-engine-type.ts';
+import { registerId } from '../src/register/event.ts';
 import { highsSolver } from '../src/solver/highs.ts';
 import type { Store } from '../src/store/sql-store.ts';
 import { textOf } from './files.ts';
-import { instruments } from './instruments.ts';
 import { awaitingDecision, awaitingDecisionId } from './jobs/awaiting-decision.ts';
 import { finished, finishedId } from './jobs/finished.ts';
 import { halfMeasured, halfMeasuredId } from './jobs/half-measured.ts';
+import { registerEvents } from './register.ts';
 
 const engineFiles = ['./engines/quillfeather-3w.yaml', './engines/mudlark-1.yaml'];
 
@@ -21,7 +22,7 @@ export const loadDemo = async (store: Store): Promise<void> => {
     if (engine)
       await store.putEngineType({ id: engine.id, title: engine.title, version: engine.version, text });
   }
-  for (const instrument of instruments) await store.putInstrument(instrument);
+  await store.register.append(registerId, 0, registerEvents);
   for (const job of [await finished(await highsSolver()), await awaitingDecision(), await halfMeasured()])
     await store.append(job.id, 0, job.events());
 };

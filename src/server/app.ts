@@ -5,6 +5,7 @@ import type { Store } from '../store/sql-store.ts';
 import { guards } from './guard.ts';
 import { jobRoutes } from './jobs.ts';
 import { refusalAnswer } from './refusal-answer.ts';
+import { registerRoutes } from './register.ts';
 import { shelfRoutes } from './shelf.ts';
 import { webFiles } from './web-files.ts';
 
@@ -25,6 +26,7 @@ export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
   app.get('/api', (context) => context.json({ program: programName }));
   app.route('/', jobRoutes(store));
   app.route('/', shelfRoutes(store));
+  app.route('/', registerRoutes(store));
   app.all('/api/*', (context) =>
     refusalAnswer(context, 404, {
       what: `${context.req.method} ${context.req.path} is nothing that can be asked`,

@@ -8,6 +8,7 @@ import { readCommand } from '../job/read-command.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { fileOf, pageOf } from '../record/record.ts';
 import type { JournalStore } from '../store/journal-store.ts';
+import { afterAsked } from './after-asked.ts';
 import { keepCommands } from './keep-commands.ts';
 import { readBody } from './read-body.ts';
 import { refusalAnswer } from './refusal-answer.ts';
@@ -53,14 +54,10 @@ export const jobRoutes = (store: JournalStore): Hono => {
   routes.get('/api/jobs', async (context) => context.json({ jobs: await store.list() }));
 
   routes.get('/api/jobs/:job/events', async (context) => {
-    const after = z.coerce.number().int().min(0).default(0).safeParse(context.req.query('after'));
-    if (!after.success)
-      return refusalAnswer(context, 422, {
-        what: '“after” is not a sequence',
-        where: 'events',
-        remedy: 'give a whole number from 0',
-      });
-    return context.json({ events: await store.readFrom(context.req.param('job'), after.data) });
+    const after = afterAsked(context);
+    return after.kind === 'refused'
+      ? refusalAnswer(context, 422, after.refusal)
+      : context.json({ events: await store.readFrom(context.req.param('job'), after.value) });
   });
 
   routes.post('/api/jobs/:job/commands', async (context) => {

@@ -1,6 +1,6 @@
 /** @module The shelf over HTTP. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { booking, micrometer, mm } from '../../test/job/bench.ts';
+import { booking } from '../../test/job/bench.ts';
 import { type Desk, openDesk } from '../../test/server/desk.ts';
 
 let desk: Desk;
@@ -27,14 +27,5 @@ describe('the shelf over HTTP', () => {
       troubles: [{ weight: 'error', line: 7 }],
     });
     expect(await desk.store.engineTypes()).toEqual([]);
-  });
-
-  it('takes an instrument that makes sense, and no other', async () => {
-    expect((await desk.post('/api/instruments', { instrument: micrometer })).status).toBe(201);
-    expect(
-      (await desk.post('/api/instruments', { instrument: { ...micrometer, resolution: mm('0') } })).status,
-    ).toBe(422);
-    expect((await desk.post('/api/instruments', { instrument: { name: 'x' } })).status).toBe(422);
-    expect(await (await desk.get('/api/instruments')).json()).toEqual({ instruments: [micrometer] });
   });
 });

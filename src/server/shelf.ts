@@ -1,9 +1,7 @@
-/** @module The shelf over HTTP: engine types and the register of instruments. */
+/** @module The shelf over HTTP: engine types. */
 import { Hono } from 'hono';
 import { z } from 'zod';
 import { readEngineType } from '../engine/read-engine-type.ts';
-import { readRequest } from '../job/read-command.ts';
-import { bringInstrumentTrouble } from '../job/rules/instrument.ts';
 import type { Shelf } from '../store/shelf.ts';
 import { readBody } from './read-body.ts';
 import { refusalAnswer } from './refusal-answer.ts';
@@ -32,20 +30,6 @@ export const shelfRoutes = (shelf: Shelf): Hono => {
     const { id, title, version } = engine;
     await shelf.putEngineType({ id, title, version, text: body.value.text });
     return context.json({ engineType: { id, title, version }, troubles }, 201);
-  });
-
-  routes.get('/api/instruments', async (context) => context.json({ instruments: await shelf.instruments() }));
-
-  routes.post('/api/instruments', async (context) => {
-    const body = await readBody(context, z.object({ instrument: z.unknown() }));
-    if (body.kind === 'refused') return refusalAnswer(context, 422, body.refusal);
-    const request = readRequest({ kind: 'bring instrument', instrument: body.value.instrument });
-    if (request.kind === 'refused') return refusalAnswer(context, 422, request.refusal);
-    if (request.value.kind !== 'bring instrument') throw new Error('a request is read as its own kind');
-    const trouble = bringInstrumentTrouble(request.value);
-    if (trouble !== undefined) return refusalAnswer(context, 422, trouble);
-    await shelf.putInstrument(request.value.instrument);
-    return context.json({ instrument: request.value.instrument }, 201);
   });
 
   return routes;

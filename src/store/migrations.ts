@@ -3,6 +3,7 @@ import type { Kysely } from 'kysely';
 import { type Migration, Migrator } from 'kysely/migration';
 import { Refused } from './refused.ts';
 import type { Tables } from './tables.ts';
+import { takeOverInstruments } from './take-over-instruments.ts';
 
 const steps: Readonly<Record<string, Migration>> = {
   '0001-journal': {
@@ -50,6 +51,7 @@ const steps: Readonly<Record<string, Migration>> = {
         .execute();
     },
   },
+  '0003-register': { up: takeOverInstruments },
 };
 
 /** Brings a store of any age up to now; refuses one that a newer program has made. */

@@ -1,5 +1,4 @@
-/** @module The shelf beside the journal: engine type files and the register of instruments, from which jobs copy. */
-import type { Instrument } from '../measure/instrument.ts';
+/** @module The shelf beside the journal: engine type files, from which jobs copy. */
 
 export interface ShelvedType {
   readonly id: string;
@@ -18,8 +17,4 @@ export interface Shelf {
   readonly putEngineType: (type: ShelvedType) => Promise<void>;
   /** Puts a version on the shelf that is not there yet; false, and nothing changed, where it is. */
   readonly addEngineType: (type: ShelvedType) => Promise<boolean>;
-  /** By name. */
-  readonly instruments: () => Promise<readonly Instrument[]>;
-  /** Puts an instrument in the register, in place of the one of the same name. */
-  readonly putInstrument: (instrument: Instrument) => Promise<void>;
 }

@@ -1,6 +1,5 @@
 /** @module The shelf on any SQL database. */
 import type { Kysely } from 'kysely';
-import type { Instrument } from '../measure/instrument.ts';
 import type { Shelf } from './shelf.ts';
 import type { Tables } from './tables.ts';
 
@@ -33,18 +32,6 @@ export const shelfOn = (db: Kysely<Tables>): Shelf => ({
       .insertInto('engine_type')
       .values({ id, version, title, body: text })
       .onConflict((clash) => clash.columns(['id', 'version']).doUpdateSet({ title, body: text }))
-      .execute();
-  },
-  instruments: async () => {
-    const rows = await db.selectFrom('instrument').select('body').orderBy('name').execute();
-    return rows.map(({ body }) => JSON.parse(body) as Instrument);
-  },
-  putInstrument: async (instrument) => {
-    const body = JSON.stringify(instrument);
-    await db
-      .insertInto('instrument')
-      .values({ name: instrument.name, body })
-      .onConflict((clash) => clash.column('name').doUpdateSet({ body }))
       .execute();
   },
 });

@@ -1,10 +1,11 @@
 /** @module The tables of a store, the same in every kind of database. */
 
 export interface Tables {
-  /** The journal of every job; only ever added to. */
+  /** Every journal: of each job, and of the register of instruments. Only ever added to. */
   readonly journal: {
+    /** The id of the job; of a register, its id behind `register/`. */
     readonly job_id: string;
-    /** The event's sequence: 1 for the first of a job. */
+    /** The event's sequence: 1 for the first of a journal. */
     readonly version: number;
     readonly event_id: string;
     readonly kind: string;
@@ -30,11 +31,6 @@ export interface Tables {
     readonly id: string;
     readonly version: number;
     readonly title: string;
-    readonly body: string;
-  };
-  /** The register of instruments, as JSON. */
-  readonly instrument: {
-    readonly name: string;
     readonly body: string;
   };
 }

@@ -3,9 +3,10 @@ import { existsSync } from 'node:fs';
 import type { OpenJob } from '../job/job.ts';
 import { readReadings } from '../measure/import-readings.ts';
 import type { Instrument } from '../measure/instrument.ts';
-import { cellKey, type Reading } from '../measure/reading.ts';
-import type { Sheet } from '../measure/sheet.ts';
+import { layOut, type Sheet } from '../measure/sheet.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { inUse } from '../register/register.ts';
+import { registerNow } from '../store/register-now.ts';
 import { type Given, lastValue, type OptionSpec, type Outcome } from './command.ts';
 import { engineOnFile, notUsable } from './engine-file.ts';
 import { textOf } from './input-file.ts';
@@ -36,9 +37,6 @@ export type Sourced =
   | ({ readonly kind: 'sheet' } & SheetSource)
   /** The files were read and found wrong. */
   | { readonly kind: 'no'; readonly outcome: Outcome };
-
-const byCell = (readings: readonly Reading[]): ReadonlyMap<string, readonly Reading[]> =>
-  Map.groupBy(readings, (reading) => cellKey(reading.cell));
 
 const sizesFound = (given: Given, sheet: Sheet): Answer<ReadonlyMap<string, string>> => {
   const sizes = new Map(sheet.sizesFound);
@@ -78,7 +76,7 @@ const conformance = (given: Given): Answer<number> => {
 /** The workshop's register where there is a workshop; a shop without one judges by what its files say. */
 const registerFor = async (given: Given): Promise<Answer<readonly Instrument[]>> => {
   if (!existsSync(storePath(given))) return answer([]);
-  return inWorkshop(given, false, async (store) => answer(await store.instruments()));
+  return inWorkshop(given, false, async (store) => answer(inUse(await registerNow(store))));
 };
 
 const fromFiles = async (
@@ -100,13 +98,10 @@ const fromFiles = async (
     return answer({ kind: 'no', outcome: notTaken(readingsPath, file.troubles) });
   const asked = conformance(given);
   if (asked.kind === 'refused') return asked;
-  const sheet: Sheet = {
-    engine,
-    instruments: new Map(file.instruments.map((instrument) => [instrument.name, instrument])),
-    readings: byCell(file.readings),
+  const sheet = layOut(engine, file.readings, file.instruments, {
     sizesFound: file.sizesFound,
     conformance: asked.value,
-  };
+  });
   const sizes = sizesFound(given, sheet);
   if (sizes.kind === 'refused') return sizes;
   return answer({ kind: 'sheet', sheet: { ...sheet, sizesFound: sizes.value }, warnings: lines });

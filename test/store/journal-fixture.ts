@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import type { Fact, JobEvent } from '../../src/job/event.ts';
 import { noHash, seal } from '../../src/journal/chain.ts';
+import type { JournalsToTry } from './journals-contract.ts';
 
 const engineType = readFileSync(new URL('../../demo/engines/quillfeather-3w.yaml', import.meta.url), 'utf8');
 
@@ -60,7 +61,14 @@ export const journalOf = (job: string, length: number): readonly JobEvent[] => {
 export const nextReading = (job: string, before: JobEvent, mark = ''): JobEvent =>
   eventAfter(job, before, reading(before.sequence), mark);
 
-export const last = (events: readonly JobEvent[]): JobEvent => {
+export const jobJournals: JournalsToTry<JobEvent> = {
+  of: (store) => store,
+  journalOf,
+  next: (job, before, mark) =>
+    before === undefined ? eventAfter(job, before, booking, mark) : nextReading(job, before, mark),
+};
+
+export const last = <Event>(events: readonly Event[]): Event => {
   const event = events.at(-1);
   if (event === undefined) throw new Error('the journal has events');
   return event;

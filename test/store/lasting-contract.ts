@@ -2,8 +2,8 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/store/sql-store.ts';
 import { journalOf } from './journal-fixture.ts';
+import type { OpenedStore } from './journals-contract.ts';
 import { race } from './race.ts';
-import type { OpenedStore } from './store-contract.ts';
 
 export interface LastingStore extends OpenedStore {
   /** Closes the store and opens the same one again. */

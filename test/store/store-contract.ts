@@ -1,18 +1,16 @@
 /** @module What every store promises, run against each: a store that passes may keep journals. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { JobEvent } from '../../src/job/event.ts';
-import { checkChain } from '../../src/journal/chain.ts';
 import type { Store } from '../../src/store/sql-store.ts';
-import { booking, eventAfter, journalOf, last, nextReading } from './journal-fixture.ts';
+import { booking, eventAfter, jobJournals, journalOf, nextReading } from './journal-fixture.ts';
+import { journalsContract, type OpenedStore } from './journals-contract.ts';
 import { race } from './race.ts';
-
-export interface OpenedStore {
-  readonly store: Store;
-  readonly tidy: () => Promise<void>;
-}
+import { registerJournals, registerOf } from './register-fixture.ts';
 
 export const storeContract = (name: string, open: () => Promise<OpenedStore>): void => {
-  describe(`${name} keeps a journal`, () => {
+  journalsContract(`${name}, jobs`, open, jobJournals);
+  journalsContract(`${name}, the register`, open, registerJournals);
+
+  describe(`${name} keeps jobs and a register`, () => {
     let opened: OpenedStore;
     let store: Store;
     beforeEach(async () => {
@@ -20,116 +18,6 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
       store = opened.store;
     });
     afterEach(() => opened.tidy());
-
-    it('gives back what was appended, in order and word for word', async () => {
-      const events = journalOf('job-a', 5);
-      expect(await store.append('job-a', 0, events)).toEqual({ kind: 'appended', sequence: 5 });
-      const kept = await store.readFrom('job-a', 0);
-      expect(kept).toEqual(events);
-      expect(checkChain(kept).kind).toBe('answer');
-    });
-
-    it('reads only what comes after a sequence', async () => {
-      const events = journalOf('job-a', 5);
-      await store.append('job-a', 0, events);
-      expect(await store.readFrom('job-a', 3)).toEqual(events.slice(3));
-      expect(await store.readFrom('job-a', 5)).toEqual([]);
-    });
-
-    it('knows nothing of a job that is not there', async () => {
-      expect(await store.readFrom('job-z', 0)).toEqual([]);
-      expect(await store.list()).toEqual([]);
-    });
-
-    it('keeps the journals of two jobs apart', async () => {
-      const [a, b] = [journalOf('job-a', 3), journalOf('job-b', 2)];
-      await store.append('job-a', 0, a);
-      await store.append('job-b', 0, b);
-      expect(await store.readFrom('job-a', 0)).toEqual(a);
-      expect(await store.readFrom('job-b', 0)).toEqual(b);
-    });
-
-    it('refuses an append whose expected sequence is stale, says what it holds and writes nothing', async () => {
-      const events = journalOf('job-a', 4);
-      await store.append('job-a', 0, events);
-      const late = nextReading('job-a', events[1] as JobEvent, '-late');
-      expect(await store.append('job-a', 2, [late])).toEqual({ kind: 'stale', sequence: 4 });
-      expect(await store.readFrom('job-a', 0)).toEqual(events);
-    });
-
-    it('refuses an append that leaves a gap', async () => {
-      const events = journalOf('job-a', 4);
-      await store.append('job-a', 0, events.slice(0, 2));
-      expect(await store.append('job-a', 3, events.slice(3))).toEqual({ kind: 'stale', sequence: 2 });
-      expect(await store.readFrom('job-a', 0)).toHaveLength(2);
-    });
-
-    it('refuses an event that follows another one than the one it holds', async () => {
-      const events = journalOf('job-a', 2);
-      await store.append('job-a', 0, events);
-      const [first] = events;
-      const elsewhere = nextReading('job-a', eventAfter('job-a', first, booking, '-other'));
-      expect(await store.append('job-a', 2, [elsewhere])).toEqual({ kind: 'stale', sequence: 2 });
-    });
-
-    it('rejects an append that does not carry on from its own expected sequence', async () => {
-      const events = journalOf('job-a', 3);
-      await expect(store.append('job-a', 1, events)).rejects.toThrow('cannot follow');
-      await expect(store.append('job-b', 0, events)).rejects.toThrow('cannot follow');
-      expect(await store.readFrom('job-a', 0)).toEqual([]);
-    });
-
-    it('takes the same events twice and keeps them once', async () => {
-      const events = journalOf('job-a', 4);
-      await store.append('job-a', 0, events);
-      expect(await store.append('job-a', 0, events)).toEqual({ kind: 'appended', sequence: 4 });
-      expect(await store.append('job-a', 2, events.slice(2, 3))).toEqual({ kind: 'appended', sequence: 3 });
-      expect(await store.readFrom('job-a', 0)).toEqual(events);
-    });
-
-    it('takes an event again that others have been appended after', async () => {
-      const events = journalOf('job-a', 3);
-      await store.append('job-a', 0, events);
-      const more = nextReading('job-a', last(events));
-      await store.append('job-a', 3, [more]);
-      expect(await store.append('job-a', 2, [last(events)])).toEqual({ kind: 'appended', sequence: 3 });
-      expect(await store.readFrom('job-a', 0)).toHaveLength(4);
-    });
-
-    it('appends all or none: a batch that is half there and half new goes in no part', async () => {
-      const events = journalOf('job-a', 5);
-      await store.append('job-a', 0, events.slice(0, 3));
-      expect(await store.append('job-a', 2, events.slice(2))).toEqual({ kind: 'stale', sequence: 3 });
-      expect(await store.readFrom('job-a', 0)).toHaveLength(3);
-    });
-
-    it('answers an event that stands elsewhere under its id with where it stands, and keeps it once', async () => {
-      const events = journalOf('job-a', 2);
-      await store.append('job-a', 0, events);
-      const { id } = last(events);
-      const sealedAnew = { ...nextReading('job-a', last(events)), id };
-      expect(await store.append('job-a', 2, [sealedAnew])).toEqual({ kind: 'appended', sequence: 2 });
-      expect(await store.readFrom('job-a', 0)).toEqual(events);
-    });
-
-    it('knows the events of a job by their ids', async () => {
-      const events = journalOf('job-a', 2);
-      await store.append('job-a', 0, events);
-      expect(await store.has('job-a', last(events).id)).toBe(true);
-      expect(await store.has('job-b', last(events).id)).toBe(false);
-      expect(await store.has('job-a', 'none')).toBe(false);
-    });
-
-    it('appends nothing when there is nothing to append', async () => {
-      expect(await store.append('job-a', 0, [])).toEqual({ kind: 'appended', sequence: 0 });
-      expect(await store.list()).toEqual([]);
-    });
-
-    it('takes a long journal in one append', async () => {
-      const events = journalOf('job-a', 2500);
-      expect(await store.append('job-a', 0, events)).toEqual({ kind: 'appended', sequence: 2500 });
-      expect(await store.readFrom('job-a', 0)).toEqual(events);
-    });
 
     it('lets one of 16 rivals win in each round, and leaves no gap', async () => {
       await race(
@@ -212,23 +100,15 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
       expect(await store.engineTypeVersions('mudlark-1')).toEqual([shelved(10, 'tenth'), shelved(2, kept)]);
     });
 
-    it('keeps one instrument of each name', async () => {
-      const length = (text: string) => ({ text, unit: 'mm' });
-      const micrometer = {
-        name: 'mic-50-75',
-        kind: 'outside micrometer',
-        range: { least: length('50'), greatest: length('75') },
-        resolution: length('0.01'),
-        permissibleError: length('0.004'),
-        repeatability: length('0.001'),
-      };
-      await store.putInstrument(micrometer);
-      await store.putInstrument({ ...micrometer, zero: length('0.002') });
-      await store.putInstrument({ ...micrometer, name: 'mic-25-50' });
-      expect(await store.instruments()).toEqual([
-        { ...micrometer, name: 'mic-25-50' },
-        { ...micrometer, zero: length('0.002') },
-      ]);
+    it('keeps a job and a register of the same id apart, and lists the job alone', async () => {
+      const [events, entries] = [journalOf('instruments', 2), registerOf('instruments', 3)];
+      await store.append('instruments', 0, events);
+      await store.register.append('instruments', 0, entries);
+      await store.register.append('others', 0, registerOf('others', 1));
+      expect(await store.readFrom('instruments', 0)).toEqual(events);
+      expect(await store.register.readFrom('instruments', 0)).toEqual(entries);
+      expect(await store.readFrom('others', 0)).toEqual([]);
+      expect(await store.list()).toMatchObject([{ job: 'instruments', sequence: 2 }]);
     });
   });
 };

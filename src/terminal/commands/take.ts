@@ -6,6 +6,8 @@ import { type ReadingsFile, readReadings } from '../../measure/import-readings.t
 import type { Instrument } from '../../measure/instrument.ts';
 import type { Reading } from '../../measure/reading.ts';
 import { answer } from '../../quantity/refusal.ts';
+import { inUse } from '../../register/register.ts';
+import { registerNow } from '../../store/register-now.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { textOf } from '../input-file.ts';
 import { plain } from '../plain.ts';
@@ -24,12 +26,13 @@ const sizing = ({ sizesFound }: ReadingsFile): readonly Request[] =>
   [...sizesFound].map(([component, size]) => ({ kind: 'note size found', component, size }));
 
 const taking = (readings: readonly Reading[]): readonly Request[] =>
-  readings.map(({ cell, typed, instrument, temperature }) => ({
+  readings.map(({ cell, typed, instrument, temperature, instrumentTemperature }) => ({
     kind: 'take reading',
     cell,
     typed,
     instrument,
     ...(temperature && { temperature }),
+    ...(instrumentTemperature && { instrumentTemperature }),
   }));
 
 export const take: TerminalCommand = {
@@ -49,7 +52,7 @@ export const take: TerminalCommand = {
       if (found.kind === 'refused') return found;
       const { id, job } = found.value;
       const file = readReadings(text.value, job.sheet.engine, [
-        ...(await store.instruments()),
+        ...inUse(await registerNow(store)),
         ...job.sheet.instruments.values(),
       ]);
       if (file.troubles.some(({ weight }) => weight === 'error'))

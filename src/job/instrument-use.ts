@@ -1,0 +1,72 @@
+/** @module What was done in a job with instruments, as its journal tells: readings that count, and joints tightened. */
+
+import type { Instrument } from '../measure/instrument.ts';
+import { kindOf } from '../measure/instrument-kind.ts';
+import { cellKey } from '../measure/reading.ts';
+import type { JobUses, Use } from '../register/in-question.ts';
+import { cellTitle } from './cell-title.ts';
+import type { Fact, JobEvent } from './event.ts';
+import type { OpenJob } from './job.ts';
+
+type Brought = ReadonlyMap<string, { readonly instrument: Instrument; readonly at: string }>;
+
+/** What an instrument was set in, that in turn, and so on; a circle ends where it began. */
+const mastersOf = (name: string, brought: Brought): Use['masters'] => {
+  const masters: { name: string; at: string }[] = [];
+  const seen = new Set([name]);
+  let one = brought.get(name);
+  while (one?.instrument.setTo && !seen.has(one.instrument.setTo.master)) {
+    const { master } = one.instrument.setTo;
+    masters.push({ name: master, at: one.at });
+    seen.add(master);
+    one = brought.get(master);
+  }
+  return masters;
+};
+
+const wrenchesOf = (brought: Brought): readonly string[] =>
+  [...brought.values()]
+    .filter(({ instrument }) => kindOf(instrument.kind).measures === 'torque')
+    .map(({ instrument }) => instrument.name);
+
+/** Which wrench tightened a joint nobody writes down: each that was at the bench may have. */
+const joints = (job: OpenJob, { id, at, actor: by, fact }: JobEvent, brought: Brought): readonly Use[] => {
+  const operation =
+    fact.kind === 'operation done' ? job.sheet.engine.operations.get(fact.operation) : undefined;
+  if (operation === undefined || operation.phase === 'strip') return [];
+  return wrenchesOf(brought).map((instrument) => ({
+    id,
+    at,
+    by,
+    instrument,
+    masters: mastersOf(instrument, brought),
+    where: operation.title,
+  }));
+};
+
+const reading = (
+  job: OpenJob,
+  { id, at, actor: by }: JobEvent,
+  { cell, typed, instrument }: Extract<Fact, { kind: 'reading taken' }>,
+  brought: Brought,
+): readonly Use[] => {
+  const counts = job.sheet.readings.get(cellKey(cell))?.some((one) => one.id === id) ?? false;
+  if (!counts) return [];
+  const where = cellTitle(job.sheet.engine, cell);
+  return [{ id, at, by, instrument, masters: mastersOf(instrument, brought), where, typed }];
+};
+
+/** The uses of instruments in a job, oldest first; readings struck out are none. */
+export const usesOf = (job: OpenJob, events: readonly JobEvent[]): JobUses => {
+  const brought = new Map<string, { instrument: Instrument; at: string }>();
+  const uses: Use[] = [];
+  for (const event of events) {
+    const { fact, at } = event;
+    if (fact.kind === 'instrument brought')
+      brought.set(fact.instrument.name, { instrument: fact.instrument, at });
+    if (fact.kind === 'reading taken') uses.push(...reading(job, event, fact, brought));
+    if (fact.kind === 'operation done') uses.push(...joints(job, event, brought));
+  }
+  const { number } = job.booked;
+  return { job: events[0]?.job ?? '', number, engine: job.sheet.engine.title, uses };
+};

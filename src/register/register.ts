@@ -1,0 +1,35 @@
+/** @module The register as it stands: a pure function of its journal. */
+import type { Signed } from '../journal/event.ts';
+import type { Head } from '../journal/head.ts';
+import type { Instrument } from '../measure/instrument.ts';
+import type { RegisterFact } from './event.ts';
+
+/** What is written of one instrument. */
+export type Noted = Exclude<RegisterFact, { kind: 'entry struck out' }>;
+export type NotedOf<Kind extends Noted['kind']> = Extract<Noted, { kind: Kind }>;
+
+export interface Entry extends Signed {
+  readonly id: string;
+  readonly fact: Noted;
+  readonly struckOut?: Signed & { readonly why: string };
+}
+
+export interface Registered {
+  /** As it stands: figures as last entered, with what was last found of it. */
+  readonly instrument: Instrument;
+  /** Oldest first. */
+  readonly history: readonly Entry[];
+  readonly withdrawn?: Signed & { readonly why: string };
+}
+
+export interface Register {
+  readonly head: Head<RegisterFact>;
+  readonly instruments: ReadonlyMap<string, Registered>;
+}
+
+/** Instruments that may be taken to a bench, by name. */
+export const inUse = ({ instruments }: Register): readonly Instrument[] =>
+  [...instruments.values()]
+    .filter(({ withdrawn }) => withdrawn === undefined)
+    .map(({ instrument }) => instrument)
+    .sort((a, b) => (a.name < b.name ? -1 : 1));

@@ -1,0 +1,34 @@
+/** @module What must be said of an instrument before it is believed. A caution, never a block. */
+import type { Instrument } from '../measure/instrument.ts';
+import { kindOf } from '../measure/instrument-kind.ts';
+
+export interface Caution {
+  readonly kind: 'overdue' | 'out of tolerance' | 'never checked';
+  readonly says: string;
+}
+
+/**
+ * Cautions of an instrument on a day; none where nothing speaks against it.
+ *
+ * One whose calibration is not known is not overdue: many shops hold their own against rings and bars, and a check
+ * says how it stands.
+ *
+ * @param on  a day, or a moment, as `2026-03-02` or `2026-03-02T08:00:00Z`; the due day itself still counts as in time
+ */
+export const standing = (instrument: Instrument, on: string): readonly Caution[] => {
+  const { name, calibration, checked, zero, setTo } = instrument;
+  const cautions: Caution[] = [];
+  if (checked && !checked.good)
+    cautions.push({
+      kind: 'out of tolerance',
+      says: `${name} was out of tolerance when it was last checked, on ${checked.on} against ${checked.against}`,
+    });
+  if (calibration && calibration.due < on.slice(0, 10))
+    cautions.push({
+      kind: 'overdue',
+      says: `${name} was due for calibration by ${calibration.due} (certificate ${calibration.certificate})`,
+    });
+  if (!checked && !zero && !setTo && !kindOf(instrument.kind).master)
+    cautions.push({ kind: 'never checked', says: `${name} was never checked on its zero or a master` });
+  return cautions;
+};
