@@ -134,6 +134,7 @@ const doubtOf = (known: Known, taken: Taken, { slip, candidate, odds }: Suspicio
     places: [place.id],
     likely: [candidate.likely],
     odds,
+    onScale: slip.onScale,
   };
 };
 

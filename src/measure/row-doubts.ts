@@ -110,6 +110,7 @@ const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: 
     places: first ? [first.place.id] : [],
     likely: suspects.map(({ candidate }) => candidate.likely),
     odds,
+    onScale: suspect?.slip.onScale ?? false,
   };
 };
 

@@ -38,7 +38,7 @@ const betweenLines = 0.1;
 const otherUnit = 0.1;
 
 const digitsTooMany = (instrument: Instrument, typed: Typed): number => {
-  const step = resolutionOf({ ...typed, text: typed.text.replace(/(?<=[.,]\d*)0+$/, '') });
+  const step = resolutionOf(typed);
   const finest = lengthOf(instrument.resolution);
   const digits = finest.kind === 'answer' && step > 0 ? Math.log10(finest.value / step) : 0;
   return Math.max(0, Math.round(digits));

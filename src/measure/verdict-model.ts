@@ -49,4 +49,6 @@ export interface Doubt {
   readonly likely: readonly Typed[];
   /** Odds of the slip against an honest reading: 40 stands for 40 to 1. */
   readonly odds: number;
+  /** Where it happens as a scale is read: the scale as typed and as it probably was is worth comparing. */
+  readonly onScale?: boolean;
 }

@@ -10,6 +10,7 @@ export const decimalShift: Slip = {
   /** Once in two hundred and fifty readings, over all places where the mark can land: common practice, no source. */
   chance: 0.004,
   reach: 10 ** Math.max(...shifts) / shifts.length,
+  onScale: false,
   sticks: false,
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);

@@ -16,6 +16,7 @@ export const misreadNumber: Slip = {
   /** Once in fifty readings: common practice, no source. */
   chance: 0.02,
   reach: 0.35,
+  onScale: true,
   sticks: false,
   candidates: (typed, { kind }) => {
     const step = typed.unit === 'mm' || typed.unit === 'in' ? steps[typed.unit] : undefined;

@@ -24,6 +24,8 @@ export interface KnownSlip {
 export interface Slip extends KnownSlip {
   /** No candidate has a share times stretch beyond this, so that most readings need no closer look. */
   readonly reach: number;
+  /** Whether it happens as a scale is read, so that the scale is drawn to be compared. */
+  readonly onScale: boolean;
   /** Whether a hand that makes it once is apt to make it over a whole row. */
   readonly sticks: boolean;
   readonly candidates: (typed: Typed, instrument: Instrument) => readonly Candidate[];

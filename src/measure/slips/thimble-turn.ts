@@ -8,6 +8,7 @@ export const thimbleTurn: Slip = {
   /** Once in seventy readings, either way: common practice, no source. */
   chance: 0.015,
   reach: 0.5,
+  onScale: true,
   sticks: true,
   candidates: (typed, { turn }) =>
     [1, -1].flatMap((times) => {

@@ -8,6 +8,7 @@ export const transposedDigits: Slip = {
   /** Once in three hundred readings, over all pairs of digits: common practice, no source. */
   chance: 0.003,
   reach: 1,
+  onScale: false,
   sticks: false,
   candidates: ({ text, unit }) => {
     const typed = digitsOf(text);

@@ -11,6 +11,7 @@ export const wrongFrame: Slip = {
   /** Once in three hundred readings: common practice, no source. */
   chance: 0.003,
   reach: 0.5,
+  onScale: false,
   sticks: true,
   candidates: (typed, { kind }) => {
     const step = typed.unit === 'mm' || typed.unit === 'in' ? steps[typed.unit] : undefined;

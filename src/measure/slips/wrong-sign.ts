@@ -11,6 +11,7 @@ export const wrongSign: Slip = {
   /** Once in two hundred and fifty readings of a dial: common practice, no source. */
   chance: 0.004,
   reach: 1,
+  onScale: true,
   sticks: true,
   candidates: ({ text, unit }, { kind }) => {
     const typed = digitsOf(text);

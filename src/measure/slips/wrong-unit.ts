@@ -9,6 +9,7 @@ export const wrongUnit: Slip = {
   /** Once in two hundred and fifty readings: common practice, no source. */
   chance: 0.004,
   reach: millimetresInAnInch,
+  onScale: false,
   sticks: true,
   candidates: ({ text, unit }) => {
     // A figure shown as too small was inches all along: true sizes lie 25.4 times further apart.
