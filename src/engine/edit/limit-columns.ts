@@ -42,7 +42,7 @@ const words = (header: string): readonly string[] =>
     .filter((word) => word !== '');
 
 const least = /^(least|min|minimum|lower|from)$/;
-const greatest = /^(greatest|max|maximum|upper|to)$/;
+const greatest = /^(greatest|most|max|maximum|upper|to)$/;
 const made = /^(new|made|standard|nominal|manufactured)$/;
 const worn = /^(wear|worn|service|limit|limits|reuse|back|used)$/;
 
