@@ -10,13 +10,14 @@ export const rowLines = (path: string, troubles: readonly RowTrouble[]): readonl
     plain(`${path}:${trouble.row > 0 ? `${trouble.row}:` : ''} ${trouble.weight}: ${refusalText(trouble)}`),
   );
 
-/** The answer where a readings file has errors: nothing of it is used. */
+/** What is said last where rows were in error. */
+export const mendLine = (path: string): string =>
+  `endfloat: the readings have errors (${plain(path)}): mend them and ask again`;
+
+/** The answer where a readings file has errors and nothing of it may be used. */
 export const notTaken = (path: string, troubles: readonly RowTrouble[]): Outcome => ({
   text: '',
   json: { usable: false, troubles },
-  warnings: [
-    ...rowLines(path, troubles),
-    `endfloat: the readings have errors (${plain(path)}): mend them and ask again`,
-  ],
+  warnings: [...rowLines(path, troubles), mendLine(path)],
   no: true,
 });

@@ -1,7 +1,6 @@
 /** @module Where a command takes its measuring sheet from: an engine type file with a readings file, or a job. */
 import { existsSync } from 'node:fs';
 import type { OpenJob } from '../job/job.ts';
-import { readReadings } from '../measure/import-readings.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import { layOut, type Sheet } from '../measure/sheet.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
@@ -9,9 +8,9 @@ import { inUse } from '../register/register.ts';
 import { registerNow } from '../store/register-now.ts';
 import { type Given, lastValue, type OptionSpec, type Outcome } from './command.ts';
 import { engineOnFile, notUsable } from './engine-file.ts';
-import { textOf } from './input-file.ts';
 import { plain } from './plain.ts';
-import { notTaken, rowLines } from './row-lines.ts';
+import { readingsOnFile } from './readings-on-file.ts';
+import { rowLines } from './row-lines.ts';
 import { findJob, inWorkshop, storeOptions, storePath } from './workshop.ts';
 
 export const sheetOptions: readonly OptionSpec[] = [
@@ -31,6 +30,8 @@ export interface SheetSource {
   readonly job?: OpenJob;
   /** For stderr: what is odd in the files and does not stand in the way. */
   readonly warnings: readonly string[];
+  /** The readings file, where rows of it were in error and left out. */
+  readonly rowsLeftOut?: string;
 }
 
 export type Sourced =
@@ -88,14 +89,11 @@ const fromFiles = async (
   if (read.kind === 'refused') return read;
   const { engine } = read.value;
   if (!engine) return answer({ kind: 'no', outcome: notUsable(read.value) });
-  const text = await textOf(readingsPath, given.world);
-  if (text.kind === 'refused') return text;
   const register = await registerFor(given);
   if (register.kind === 'refused') return register;
-  const file = readReadings(text.value, engine, register.value);
-  const lines = rowLines(readingsPath, file.troubles);
-  if (file.troubles.some(({ weight }) => weight === 'error'))
-    return answer({ kind: 'no', outcome: notTaken(readingsPath, file.troubles) });
+  const readings = await readingsOnFile(readingsPath, given.world, engine, register.value);
+  if (readings.kind === 'refused') return readings;
+  const file = readings.value;
   const asked = conformance(given);
   if (asked.kind === 'refused') return asked;
   const sheet = layOut(engine, file.readings, file.instruments, {
@@ -104,7 +102,12 @@ const fromFiles = async (
   });
   const sizes = sizesFound(given, sheet);
   if (sizes.kind === 'refused') return sizes;
-  return answer({ kind: 'sheet', sheet: { ...sheet, sizesFound: sizes.value }, warnings: lines });
+  return answer({
+    kind: 'sheet',
+    sheet: { ...sheet, sizesFound: sizes.value },
+    warnings: rowLines(readingsPath, file.troubles),
+    ...(file.troubles.some(({ weight }) => weight === 'error') ? { rowsLeftOut: readingsPath } : {}),
+  });
 };
 
 /** `ENGINE-FILE READINGS-FILE`, or `JOB` alone. */

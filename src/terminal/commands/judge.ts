@@ -3,6 +3,7 @@ import { doubtsOf } from '../../measure/doubts.ts';
 import { judgeAll } from '../../measure/judge.ts';
 import { answer } from '../../quantity/refusal.ts';
 import type { TerminalCommand } from '../command.ts';
+import { mendLine } from '../row-lines.ts';
 import { sheetOf, sheetOptions } from '../sheet-source.ts';
 import { asked, counts, countsText, doubtLines, judgedJson, verdictTable } from '../verdict-table.ts';
 
@@ -12,14 +13,14 @@ export const judge: TerminalCommand = {
     'say of each characteristic whether it is within, outside or unsure, and which readings look wrong',
   usage: ['judge ENGINE-FILE READINGS-FILE', 'judge JOB'],
   about:
-    'Readings are CSV or JSON; endfloat template ENGINE-FILE writes a blank sheet.\nSizes are judged for going back by ISO 14253-1: within or outside only where the spread leaves no doubt.',
+    'Readings are CSV, XLSX or JSON; endfloat template ENGINE-FILE writes a blank sheet.\nSizes are judged for going back by ISO 14253-1: within or outside only where the spread leaves no doubt.\nExit code 1 when rows of the file are in error: they are told and left out.',
   options: sheetOptions,
   words: [1, 2],
   run: async (given) => {
     const sourced = await sheetOf(given);
     if (sourced.kind === 'refused') return sourced;
     if (sourced.value.kind === 'no') return answer(sourced.value.outcome);
-    const { sheet, warnings } = sourced.value;
+    const { sheet, warnings, rowsLeftOut } = sourced.value;
     const judged = judgeAll(sheet);
     const known = judged.filter((one) => one.value !== undefined);
     const doubts = doubtsOf(sheet);
@@ -36,7 +37,8 @@ export const judge: TerminalCommand = {
         verdicts: asked(judged).map(judgedJson),
         doubts,
       },
-      warnings,
+      warnings: rowsLeftOut === undefined ? warnings : [...warnings, mendLine(rowsLeftOut)],
+      ...(rowsLeftOut === undefined ? {} : { no: true as const }),
     });
   },
 };

@@ -5,16 +5,17 @@ import type { Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
 import { demandOptions, planned } from '../planning.ts';
+import { mendLine } from '../row-lines.ts';
 import { type SheetSource, sheetOf, sheetOptions } from '../sheet-source.ts';
 
 export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcome> => {
-  if (found.kind === 'conflict') {
+  if (found.kind !== 'not yet') {
     return answer({
       text: '',
       json: found,
       warnings: [
         `endfloat: ${plain(refusalText(found))}`,
-        ...found.demands.map((demand) => `  ${plain(demand)}`),
+        ...(found.kind === 'conflict' ? found.demands : []).map((demand) => `  ${plain(demand)}`),
       ],
       no: true,
     });
@@ -54,6 +55,15 @@ export const plan: TerminalCommand = {
     const sourced = await sheetOf(given);
     if (sourced.kind === 'refused') return sourced;
     if (sourced.value.kind === 'no') return answer(sourced.value.outcome);
+    const { rowsLeftOut, warnings } = sourced.value;
+    // Decided on the whole engine or not at all.
+    if (rowsLeftOut !== undefined)
+      return answer({
+        text: '',
+        json: { usable: false },
+        warnings: [...warnings, mendLine(rowsLeftOut)],
+        no: true,
+      });
     const found = await planned(given, sourced.value);
     return found.kind === 'refused' ? found : outcomeOf(found.value, sourced.value);
   },

@@ -2,16 +2,16 @@
 import type { Request } from '../../job/command.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
-import { type ReadingsFile, readReadings } from '../../measure/import-readings.ts';
+import type { ReadingsFile } from '../../measure/import-readings.ts';
 import type { Instrument } from '../../measure/instrument.ts';
 import type { Reading } from '../../measure/reading.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
-import { textOf } from '../input-file.ts';
 import { plain } from '../plain.ts';
 import { showing } from '../progress.ts';
+import { readingsOnFile } from '../readings-on-file.ts';
 import { notTaken, rowLines } from '../row-lines.ts';
 import { doubtLines } from '../verdict-table.ts';
 import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
@@ -45,16 +45,16 @@ export const take: TerminalCommand = {
   words: [2, 2],
   run: async (given) => {
     const [name = '', path = ''] = given.words;
-    const text = await textOf(path, given.world);
-    if (text.kind === 'refused') return text;
     return inWorkshop<Outcome>(given, false, async (store) => {
       const found = await findJob(store, name);
       if (found.kind === 'refused') return found;
       const { id, job } = found.value;
-      const file = readReadings(text.value, job.sheet.engine, [
+      const read = await readingsOnFile(path, given.world, job.sheet.engine, [
         ...inUse(await registerNow(store)),
         ...job.sheet.instruments.values(),
       ]);
+      if (read.kind === 'refused') return read;
+      const file = read.value;
       if (file.troubles.some(({ weight }) => weight === 'error'))
         return answer(notTaken(path, file.troubles));
       const requests = [...bringing(job, file.instruments), ...sizing(file), ...taking(file.readings)];
