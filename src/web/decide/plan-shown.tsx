@@ -121,6 +121,14 @@ export const PlanShown = ({
           </ul>
         </div>
       );
+    case 'stopped':
+      return (
+        <div className="refused" data-plan="stopped">
+          <p>
+            <strong>✕ No plan: {planned.what}.</strong> {planned.remedy}.
+          </p>
+        </div>
+      );
     case 'not yet':
       return (
         <div className="note" data-plan="not yet">

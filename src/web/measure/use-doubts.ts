@@ -4,6 +4,7 @@ import { doubtsOf } from '../../measure/doubts.ts';
 import type { Reading } from '../../measure/reading.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
+import { whenIdle } from '../shell/when-idle.ts';
 
 export interface Doubted {
   readonly doubt: Doubt;
@@ -28,8 +29,7 @@ export const useDoubts = (sheet: Sheet): readonly Doubted[] => {
       const now = doubted(sheet);
       setFound((before) => (same(before, now) ? before : now));
     };
-    const timer = setTimeout(look, 60);
-    return () => clearTimeout(timer);
+    return whenIdle(look);
   }, [sheet]);
   return found;
 };

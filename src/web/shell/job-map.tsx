@@ -8,6 +8,7 @@ import { entryOrder } from '../../measure/scheme.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { placesJudge } from '../journal/judged-places.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
+import { useAfterPaint } from './after-paint.ts';
 import { addressOf } from './phases.ts';
 import { StandingContext } from './standing-on.ts';
 
@@ -18,7 +19,8 @@ export const JobMap = ({ shown, children }: { readonly shown: boolean; readonly 
   const [judgePlaces] = useState(placesJudge);
   const [{ cell, turn }, setStood] = useState<{ readonly cell?: Cell; readonly turn: number }>({ turn: 0 });
   const [, go] = useLocation();
-  const places = judgePlaces(sheet);
+  // A reading may change how its instrument repeats, and with it every size taken with it: the map may wait a frame.
+  const places = judgePlaces(useAfterPaint(sheet));
   const { engine } = sheet;
   const at = cell?.place;
   const drawing = useMemo(() => engineMap(engine, places.marks, at), [engine, places.marks, at]);
