@@ -7,6 +7,7 @@ import { jobRoutes } from './jobs.ts';
 import { refusalAnswer } from './refusal-answer.ts';
 import { registerRoutes } from './register.ts';
 import { shelfRoutes } from './shelf.ts';
+import { typeVersionRoutes } from './type-versions.ts';
 import { webFiles } from './web-files.ts';
 
 export interface ServerParts {
@@ -20,12 +21,16 @@ export interface ServerParts {
 /** How a client, or a second start on the same port, knows whom it has before it. */
 export const programName = 'endfloat';
 
+/** In UTC, as everything that is written down. */
+const today = (): string => new Date().toISOString().slice(0, 10);
+
 export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
   const app = new Hono();
   app.use(...guards);
   app.get('/api', (context) => context.json({ program: programName }));
   app.route('/', jobRoutes(store));
   app.route('/', shelfRoutes(store));
+  app.route('/', typeVersionRoutes(store, today));
   app.route('/', registerRoutes(store));
   app.all('/api/*', (context) =>
     refusalAnswer(context, 404, {

@@ -6,6 +6,7 @@ import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
 import { readCommand } from '../job/read-command.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { measuringSheet } from '../record/measuring-sheet.ts';
 import { fileOf, pageOf } from '../record/record.ts';
 import type { JournalStore } from '../store/journal-store.ts';
 import { afterAsked } from './after-asked.ts';
@@ -79,6 +80,14 @@ export const jobRoutes = (store: JournalStore): Hono => {
 
   routes.get('/jobs/:job/record', (context) =>
     sendRecord(context, store, (job, events) => context.html(pageOf(job, events))),
+  );
+
+  routes.get('/jobs/:job/blank-sheet', (context) =>
+    sendRecord(context, store, ({ booked, sheet }) =>
+      context.html(
+        measuringSheet(sheet.engine, { job: booked.number, plate: booked.plate, owner: booked.owner }),
+      ),
+    ),
   );
 
   routes.get('/api/jobs/:job/record-file', (context) =>

@@ -5,6 +5,7 @@ import { readEngineType } from '../engine/read-engine-type.ts';
 import type { Shelf } from '../store/shelf.ts';
 import { readBody } from './read-body.ts';
 import { refusalAnswer } from './refusal-answer.ts';
+import { typeRefusal } from './type-versions.ts';
 
 export const shelfRoutes = (shelf: Shelf): Hono => {
   const routes = new Hono();
@@ -18,15 +19,7 @@ export const shelfRoutes = (shelf: Shelf): Hono => {
     const body = await readBody(context, z.object({ text: z.string() }));
     if (body.kind === 'refused') return refusalAnswer(context, 422, body.refusal);
     const { engine, troubles } = readEngineType(body.value.text);
-    if (engine === undefined) {
-      const worst = troubles.find(({ weight }) => weight === 'error');
-      const refusal = {
-        what: `the engine type has an error: ${worst?.what ?? 'it is empty'}`,
-        where: `line ${worst?.line ?? 1}`,
-        remedy: worst?.remedy ?? 'send a whole engine type file',
-      };
-      return context.json({ refusal, troubles }, 422);
-    }
+    if (engine === undefined) return context.json({ refusal: typeRefusal(troubles), troubles }, 422);
     const { id, title, version } = engine;
     await shelf.putEngineType({ id, title, version, text: body.value.text });
     return context.json({ engineType: { id, title, version }, troubles }, 201);

@@ -58,10 +58,11 @@ describe('the second check', () => {
     const checked = answered(entered, typed(entered));
     expect(checked).toEqual({
       kind: 'checked',
-      text: changed(entered, [
-        "on: '2026-03-01' }\n",
-        "on: '2026-03-01' }\nchecked: { by: Perpetua Sallow, on: '2026-03-02' }\n",
-      ]),
+      text: changed(
+        entered,
+        ['version: 1\n', 'version: 2\n'],
+        ["on: '2026-03-01' }\n", "on: '2026-03-01' }\nchecked: { by: Perpetua Sallow, on: '2026-03-02' }\n"],
+      ),
     });
     expect(readEngineType(checked.text).troubles).toEqual([]);
   });
@@ -127,7 +128,7 @@ describe('the next version', () => {
   it('keeps author and check where no critical figure changed', () => {
     const before = answered(entered, typed(entered)).text;
     expect(next(before, changed(before, ['title: crankshaft end float', 'title: end float']))).toMatchObject({
-      version: 2,
+      version: 3,
       entered: { by: 'Odo Ferrick' },
       checked: { by: 'Perpetua Sallow' },
     });

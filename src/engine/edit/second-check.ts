@@ -7,7 +7,7 @@ import { readEngineType } from '../read-engine-type.ts';
 import { samePerson } from '../same-person.ts';
 import { type CriticalFigure, criticalFigures } from './critical-figures.ts';
 import { fileData } from './edit-engine.ts';
-import { withHeading, withValue } from './file-data.ts';
+import { valueAt, withHeading, withValue } from './file-data.ts';
 import { rewriteFile } from './rewrite-file.ts';
 import { isEntries } from './value-text.ts';
 
@@ -88,7 +88,7 @@ const mayCheck = (data: unknown, by: string): Answer<undefined> => {
  * @param source  an engine type file without errors
  * @param typed   the critical figures by `at`, all of them
  * @param checker who, another than typed them in first, and on what day
- * @returns the file with `checked` in it where all agree, else with what differs; refuses a file with errors, the
+ * @returns the next version of the file, with `checked` in it where all agree, else with what differs; refuses a file with errors, the
  *   same person, and figures left out or unreadable
  * @source  common practice, no source: copying is checked by doing it twice
  */
@@ -113,7 +113,8 @@ export const secondCheck = (
   }
   const apart = figuresApart(figures, typed);
   const differs: readonly Difference[] = apart.map(({ at, reads }) => ({ at, reads, by, on }));
-  const without = withValue(withValue(data, ['checked'], undefined), ['differs'], undefined);
+  const next = withHeading(data, 'version', Number(valueAt(data, ['version'])) + 1);
+  const without = withValue(withValue(next, ['checked'], undefined), ['differs'], undefined);
   return answer(
     apart.length === 0
       ? { kind: 'checked', text: rewriteFile(text, withHeading(without, 'checked', { by, on })) }
