@@ -8,15 +8,15 @@ export interface Optimum {
   readonly chosen: readonly Option[];
   readonly setUps: Model['setUps'];
   readonly cents: number;
-  readonly days: number;
 }
 
 /** Ranks are joined into one number up to this, so that a solver's tolerance cannot blur them. */
 const greatestRank = 1e6;
 
-const optimal = (answer: LinearAnswer, model: Model): LinearAnswer => {
-  if (answer.status !== 'optimal')
-    throw new Error(`the solver ended ${answer.status} on a model that has a plan`);
+/** Undefined where the solver was stopped by its limit of time; a model known to have a plan must not lose it. */
+const optimal = (answer: LinearAnswer, model: Model): LinearAnswer | undefined => {
+  if (answer.status === 'stopped') return undefined;
+  if (answer.status === 'infeasible') throw new Error('the solver lost a plan that it had found');
   const lacking = model.options.findIndex((_, index) => answer.columns[optionColumn(index)] === undefined);
   if (lacking >= 0) throw new Error(`the solver left out ${optionColumn(lacking)}`);
   return answer;
@@ -48,7 +48,7 @@ const rankTerms = (slots: readonly Slot[], { options }: Model): readonly Terms[]
 };
 
 /**
- * The optimum, proved at each stage, or undefined where no plan exists.
+ * The optimum, proved at each stage, or why there is none.
  *
  * Each stage keeps what the ones before have reached. Costs, days to a quarter and counts of parts are held with a
  * margin far below their smallest step and above the solver's tolerance.
@@ -57,27 +57,26 @@ export const optimumOf = async (
   slots: readonly Slot[],
   model: Model,
   solve: Solve,
-): Promise<Optimum | undefined> => {
+): Promise<Optimum | 'no plan' | 'stopped'> => {
   const cost = costTerms(model);
   const first = await solve(lpText(model, cost));
-  if (first.status === 'infeasible') return undefined;
-  const cents = Math.round(optimal(first, model).objective);
+  if (first.status === 'infeasible') return 'no plan';
+  let last = optimal(first, model);
+  if (!last) return 'stopped';
+  const cents = Math.round(last.objective);
+  let days = 0;
   let held = [...model.rows, atMost(cost, cents + 0.5)];
-  const next = async (terms: Terms): Promise<LinearAnswer> =>
-    optimal(await solve(lpText({ ...model, rows: held }, terms)), model);
-
   const daysTerms: Terms = [[1, daysColumn]];
-  const days = Math.max(0, (await next(daysTerms)).objective);
-  held = [...held, atMost(daysTerms, days + 1e-4)];
-  const parts = newPartTerms(model);
-  const newParts = Math.round((await next(parts)).objective);
-  held = [...held, atMost(parts, newParts + 0.5)];
-  let last: LinearAnswer | undefined;
-  for (const terms of rankTerms(slots, model)) {
-    last = await next(terms);
-    held = [...held, atMost(terms, Math.round(last.objective) + 0.5)];
+  for (const terms of [daysTerms, newPartTerms(model), ...rankTerms(slots, model)]) {
+    last = optimal(await solve(lpText({ ...model, rows: held }, terms)), model);
+    if (!last) return 'stopped';
+    if (terms === daysTerms) days = Math.max(0, last.objective);
+    held = [
+      ...held,
+      terms === daysTerms ? atMost(terms, days + 1e-4) : atMost(terms, Math.round(last.objective) + 0.5),
+    ];
   }
-  const chosen = last ? chosenBy(last, model) : [];
+  const chosen = chosenBy(last, model);
   const used = new Set(chosen.flatMap(({ setUps }) => setUps.map(({ name }) => name)));
-  return { chosen, setUps: model.setUps.filter(({ name }) => used.has(name)), cents, days };
+  return { chosen, setUps: model.setUps.filter(({ name }) => used.has(name)), cents };
 };

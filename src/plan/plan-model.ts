@@ -69,7 +69,12 @@ export interface NotYet {
   readonly missing: readonly string[];
 }
 
-export type Planned = Plan | Conflict | NotYet;
+/** The solver's time ran out before the optimum was proved. */
+interface Stopped extends Refusal {
+  readonly kind: 'stopped';
+}
+
+export type Planned = Plan | Conflict | NotYet | Stopped;
 
 /** What the core is handed to solve a model: text in LP format in, values of the columns out. */
 export interface LinearAnswer {

@@ -16,7 +16,8 @@ import { slotsOf } from './slot.ts';
  *
  * @param question  measured engine, findings, hours run, demands
  * @param solve     a solver for mixed-integer programs that proves its optimum
- * @returns the plan; or the conflict, none of whose members can be left out; or what must be measured first
+ * @returns the plan; or the conflict, none of whose members can be left out; or what must be measured first; or that
+ *   the solver's time ran out, since a plan that is not proved is not shown
  */
 export const planEngine = async (question: PlanQuestion, solve: Solve): Promise<Planned> => {
   const { engine } = question.sheet;
@@ -25,7 +26,14 @@ export const planEngine = async (question: PlanQuestion, solve: Solve): Promise<
   const slots = slotsOf(engine);
   const model = modelOf(engine, slots, options, question.demands);
   const optimum = await optimumOf(slots, model, solve);
-  if (!optimum) return conflictOf(engine.title, slots, model, barred, solve);
+  if (optimum === 'no plan') return conflictOf(engine.title, slots, model, barred, solve);
+  if (optimum === 'stopped')
+    return {
+      kind: 'stopped',
+      what: 'the plan was not proved in the time allowed',
+      where: engine.title,
+      remedy: 'fix an option or two by hand, or ask for fewer offers, and plan again',
+    };
   const { chosen, setUps, cents } = optimum;
   return {
     kind: 'plan',

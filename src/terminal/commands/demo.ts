@@ -51,7 +51,7 @@ const packs = ({ job }: FoundJob): string => {
 
 const decided = ({ job }: FoundJob, plan: Planned): string => {
   if (plan.kind === 'plan') return planText(job.sheet.engine, plan, job.booked.currency);
-  return plan.kind === 'conflict' ? `${refusalText(plan)}\n` : `Not yet: ${plan.missing.join('; ')}\n`;
+  return plan.kind === 'not yet' ? `Not yet: ${plan.missing.join('; ')}\n` : `${refusalText(plan)}\n`;
 };
 
 const worked = async (given: Given, store: Store): Promise<Answer<Outcome>> => {
