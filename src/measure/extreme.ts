@@ -3,7 +3,7 @@ import { normalCumulative } from '../quantity/normal.ts';
 import { combine, covariance, standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
 
 /** Beyond so many standard deviations a rival cannot be the greatest. */
-const hopeless = 6;
+const hopeless = 4.5;
 const rootTwoPi = Math.sqrt(2 * Math.PI);
 const density = (z: number): number => Math.exp((-z * z) / 2) / rootTwoPi;
 

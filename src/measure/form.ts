@@ -12,7 +12,7 @@ import { greatest } from './extreme.ts';
 import { meanOverNormal } from './mean-over-normal.ts';
 
 /** Nearer than this to the widest range, in its standard uncertainties, a pair may truly be the widest. */
-const inTheRace = 6;
+const inTheRace = 4.5;
 
 interface Pair {
   readonly range: Uncertain;

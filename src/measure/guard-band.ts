@@ -18,6 +18,8 @@ const beyond = (
   if (bound === undefined) return 0;
   const past = sign * (value - bound);
   if (u === 0) return past > 0 ? 1 : 0;
+  // Less than 1e-19 is left so far out, which takes nothing from a probability of 1.
+  if (past < -12 * u && freedom >= 100) return 0;
   return studentCumulative(past / u, freedom);
 };
 

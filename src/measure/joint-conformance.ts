@@ -10,7 +10,7 @@ interface Interval {
 }
 
 /** Standard uncertainties from its limit at which a size cannot matter beside the others. */
-const safe = 7;
+const safe = 5.5;
 
 /** What all have in common: the least covariance of any two, so that they are never taken to be more alike than they are. */
 const commonVariance = (sizes: readonly Uncertain[]): number => {

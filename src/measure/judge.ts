@@ -1,27 +1,26 @@
 /** @module Verdicts: of one cell as it is typed, of a characteristic at a place, of the whole sheet. */
-import type { Limits } from '../engine/engine-type.ts';
-import type { Uncertain } from '../quantity/uncertain.ts';
-import { countingReading, sizeInCell, sizeOfReading } from './cell-size.ts';
+import type { EngineType, Limits } from '../engine/engine-type.ts';
+import { type CellSize, cellSize, countingReading, sizeInCell } from './cell-size.ts';
 import type { DecisionRule } from './decision-rule.ts';
 import { judgementOfCells, judgementOfSum } from './judgement.ts';
 import { limitsOf } from './limits.ts';
-import type { Cell, Reading } from './reading.ts';
+import { type Cell, cellKey } from './reading.ts';
 import { cellsOf, placesOf } from './scheme.ts';
 import { ruleOf, type Sheet } from './sheet.ts';
 import type { Judged, JudgedCell } from './verdict-model.ts';
 import { weigh } from './weigh.ts';
 
-export { countingReading, sizeOfReading };
+export { countingReading };
 
 interface CellKept {
-  readonly size: Uncertain;
+  readonly from: CellSize;
   readonly limits: Limits | undefined;
   readonly rule: DecisionRule;
   readonly judged: JudgedCell;
 }
 
-/** By reading, as long as size, limits and rule are the same. */
-const cellsJudged = new WeakMap<Reading, CellKept>();
+/** The last verdict on each cell of an engine, as long as size, limits and rule are the same. */
+const cellsJudged = new WeakMap<EngineType, Map<string, CellKept>>();
 
 const sameRule = (a: DecisionRule, b: DecisionRule): boolean =>
   a === b || (a.kind === 'guarded' && b.kind === 'guarded' && a.conformance === b.conformance);
@@ -38,16 +37,31 @@ const sameRule = (a: DecisionRule, b: DecisionRule): boolean =>
  * @source  ISO 14253-1:2017, JCGM 106:2012
  */
 export const judgeCell = (sheet: Sheet, cell: Cell): JudgedCell => {
-  const reading = countingReading(sheet, cell);
-  if (!reading) return { cell, verdict: 'not yet known' };
-  const size = sizeInCell(sheet, cell);
-  if (!size) return { cell, reading: reading.id, verdict: 'not yet known' };
+  const key = cellKey(cell);
+  const readings = sheet.readings.get(key);
+  const reading = readings?.at(-1);
+  if (!readings || !reading) return { cell, verdict: 'not yet known' };
+  const from = cellSize(sheet, key, readings);
+  if (!from?.size) return { cell, reading: reading.id, verdict: 'not yet known' };
   const limits = limitsOf(sheet, cell.characteristic);
   const rule = ruleOf(sheet);
-  const kept = cellsJudged.get(reading);
-  if (kept?.size === size && kept.limits === limits && sameRule(kept.rule, rule)) return kept.judged;
-  const judged: JudgedCell = { cell, reading: reading.id, size, ...weigh(size, limits, rule) };
-  cellsJudged.set(reading, { size, limits, rule, judged });
+  let cells = cellsJudged.get(sheet.engine);
+  if (!cells) {
+    cells = new Map();
+    cellsJudged.set(sheet.engine, cells);
+  }
+  const kept = cells.get(key);
+  if (kept?.from === from && kept.limits === limits && sameRule(kept.rule, rule)) return kept.judged;
+  const { expanded, conformance, verdict } = weigh(from.size, limits, rule);
+  const judged: JudgedCell = {
+    cell,
+    reading: reading.id,
+    size: from.size,
+    expanded,
+    conformance,
+    verdict,
+  };
+  cells.set(key, { from, limits, rule, judged });
   return judged;
 };
 

@@ -1,7 +1,7 @@
 /** @module The mean of a function of a normal value, such as the chance of something over all that it may be. */
 
-const step = 1 / 8;
-const reach = 7;
+const step = 1 / 4;
+const reach = 6.5;
 const points: readonly { readonly z: number; readonly weight: number }[] = Array.from(
   { length: (2 * reach) / step + 1 },
   (_, index) => {

@@ -1,7 +1,7 @@
 /** @module From a reading to a size at 20 °C: zero taken off, and everything not known of it named. */
 import type { Material } from '../engine/engine-type.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
-import { amountOf, lengthOf, resolutionOf, type Typed } from '../quantity/typed.ts';
+import { amountOf, lengthAndStep, type Typed } from '../quantity/typed.ts';
 import type { Term, Uncertain } from '../quantity/uncertain.ts';
 import { atReference } from './expansion.ts';
 import type { Instrument } from './instrument.ts';
@@ -31,8 +31,9 @@ export interface Beside {
 const alone: Beside = {};
 const nobody: Register = new Map();
 
+const untold = answer(undefined);
 const degrees = (typed: Typed | undefined): Answer<number | undefined> =>
-  typed ? amountOf(typed, 'temperature') : answer(undefined);
+  typed ? amountOf(typed, 'temperature') : untold;
 
 /**
  * Size of a part at 20 °C from one reading of it.
@@ -75,7 +76,7 @@ export const sizeOf = (
   instrument: Instrument,
   { register = nobody, spread, material }: Beside = alone,
 ): Answer<Uncertain> => {
-  const shown = lengthOf(reading.typed);
+  const shown = lengthAndStep(reading.typed);
   if (shown.kind === 'refused') return shown;
   const known = figuresOf(instrument, register);
   if (known.kind === 'refused') return known;
@@ -91,9 +92,9 @@ export const sizeOf = (
     partOf: material,
     instrumentOf: instrument.material,
   });
-  const value = (shown.value + offset) * heat.factor;
+  const value = (shown.value.value + offset) * heat.factor;
   const whose = `${reading.cell.place} ${reading.cell.characteristic}`;
-  const halfUnit = Math.max(resolution, resolutionOf(reading.typed)) / 2;
+  const halfUnit = Math.max(resolution, shown.value.step) / 2;
   // In order of name, as sums of values rely on.
   const terms: Term[] = calibrations.slice();
   const add = (name: string, share: number, freedom = Number.POSITIVE_INFINITY, pool?: string): void => {

@@ -36,6 +36,16 @@ describe('a decimal', () => {
     });
   });
 
+  it('is the same number as the decimal, to the last bit, however it is read', () => {
+    const digits = fc.stringMatching(/^\d{1,7}$/);
+    fc.assert(
+      fc.property(digits, digits, fc.constantFrom('.', ','), (whole, part, mark) => {
+        expect(read(`${whole}${mark}${part}`)).toBe(Number(`${whole}.${part}`));
+        expect(read(`+${whole}${mark}${part}`)).toBe(Number(`${whole}.${part}`));
+      }),
+    );
+  });
+
   it('is never minus nothing', () => {
     expect(Object.is(read('-0.000'), 0)).toBe(true);
   });

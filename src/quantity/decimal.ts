@@ -21,6 +21,32 @@ const greatest = 1e13;
 /** No figure is longer; a text that is must not be searched. */
 const longest = 100;
 
+const steps = [1, 0.1, 0.01, 0.001, 0.0001, 0.00001, 0.000001];
+const powers = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000];
+
+/**
+ * What is typed nearly always, `54.980` or `0,15`, without a search: whole digits over a power of ten, which rounds
+ * just as the decimal itself does.
+ */
+const plain = (text: string): Decimal | undefined => {
+  if (text.length === 0 || text.length > 13) return undefined;
+  let digits = 0;
+  let places = -1;
+  for (let at = 0; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code >= 48 && code <= 57) {
+      digits = digits * 10 + code - 48;
+      if (places >= 0) places += 1;
+    } else if ((code === 46 || code === 44) && places < 0) places = 0;
+    else return undefined;
+  }
+  const power = powers[Math.max(0, places)];
+  const resolution = steps[Math.max(0, places)];
+  return places === 0 || power === undefined || resolution === undefined
+    ? undefined
+    : { text, value: digits / power, resolution };
+};
+
 const remedy = 'type a number such as 54.980, 54,980 or 2 9/16';
 
 const readFraction = (text: string, parts: RegExpExecArray): Answer<Decimal> => {
@@ -64,6 +90,8 @@ const whyNot = (text: string): Answer<never> => {
  */
 export const parseDecimal = (typed: string): Answer<Decimal> => {
   const text = typed.trim();
+  const usual = plain(text);
+  if (usual !== undefined) return answer(usual);
   const parts = decimalForm.exec(text);
   if (parts === null) {
     const fraction = fractionForm.exec(text);

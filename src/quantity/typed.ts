@@ -71,6 +71,21 @@ export const lengthOf = (typed: Typed): Answer<Millimetres> => {
   return length.kind === 'refused' ? length : answer(mm(length.value));
 };
 
+/** A length, and one step of the last digit typed, both in mm. */
+export interface StepLength {
+  readonly value: number;
+  readonly step: number;
+}
+
+export const lengthAndStep = (typed: Typed): Answer<StepLength> => {
+  const decimal = parseDecimal(typed.text);
+  if (decimal.kind === 'refused') return decimal;
+  const unit = unitOf(typed.unit, 'length');
+  if (unit.kind === 'refused') return unit;
+  const value = toCore(decimal.value.value, unit.value);
+  return answer({ value, step: stepToCore(decimal.value.resolution, unit.value) });
+};
+
 /** One step of the last digit typed, in the core's unit; 0 where the figure cannot be read. */
 export const resolutionOf = (typed: Typed): number => {
   const decimal = parseDecimal(typed.text);
