@@ -30,13 +30,14 @@ const ofLimits = (
   limits: z.infer<typeof limitsFile> | undefined,
   path: FilePath,
   source: string | undefined,
+  kind: FigureKind = 'length',
 ): readonly CriticalFigure[] =>
   limitSides.flatMap((side) => {
     const [group, end] = side.split('.') as ['new' | 'wear', 'least' | 'greatest'];
     const figure = limits?.[group]?.[end];
     return figure === undefined
       ? []
-      : [critical(`${title}: ${sideWords[side]}`, 'length', figure, [...path, 'limits', group, end], source)];
+      : [critical(`${title}: ${sideWords[side]}`, kind, figure, [...path, 'limits', group, end], source)];
   });
 
 const critical = (
@@ -61,8 +62,8 @@ export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
   const { characteristics, components, fasteners } = read.data;
   const timing = read.data['pump-timing'];
   return [
-    ...Object.entries(characteristics).flatMap(([name, { title, limits, source }]) =>
-      ofLimits(title, limits, ['characteristics', name], source),
+    ...Object.entries(characteristics).flatMap(([name, { title, limits, source, quantity }]) =>
+      ofLimits(title, limits, ['characteristics', name], source, quantity),
     ),
     ...Object.entries(components).flatMap(([name, { sizes }]) => {
       const of = characteristics[sizes?.of ?? ''];

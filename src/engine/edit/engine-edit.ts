@@ -127,8 +127,13 @@ export const placeOf = (data: unknown, edit: EngineEdit): Answer<ValueAtPath> =>
         : at(offerPath(data, edit.at), edit.offer);
     case 'remove offer':
       return at(offerPath(data, edit.at), undefined);
-    case 'set value':
-      return answer(edit);
+    case 'set value': {
+      const [book, name] = edit.path;
+      const inEntry = (book === 'characteristics' || book === 'components') && edit.path.length > 2;
+      return inEntry && valueAt(data, [book, String(name)]) === undefined
+        ? unknownName(data, book, String(name))
+        : answer(edit);
+    }
     default:
       return edit satisfies never;
   }
