@@ -26,7 +26,7 @@ const troubleIn = (job: OpenJob, request: Request): Trouble => {
         'book another engine in as a job of its own',
       );
     case 'bring instrument':
-      return bringInstrumentTrouble(request);
+      return bringInstrumentTrouble(job, request);
     case 'take reading':
       return takeReadingTrouble(job, request);
     case 'strike out reading':

@@ -14,6 +14,19 @@ describe('an instrument', () => {
     );
   });
 
+  it('that was set in another is brought after it', () => {
+    const setTo = { master: 'ring-30', size: mm('30'), shown: mm('0') };
+    const gauge = { ...micrometer, name: 'gauge', kind: 'bore gauge', setTo };
+    const ring = { ...micrometer, name: 'ring-30', kind: 'setting ring' };
+    const bench = bookedIn();
+    expect(bench.refused({ kind: 'bring instrument', instrument: gauge })).toMatch(
+      /^gauge \| .*bring ring-30 first/,
+    );
+    bench.done({ kind: 'bring instrument', instrument: ring });
+    bench.done({ kind: 'bring instrument', instrument: gauge });
+    expect(bench.open.sheet.instruments.get('gauge')?.setTo).toEqual(setTo);
+  });
+
   it('brought again with its zero checked takes the place of the one before', () => {
     const bench = bookedIn();
     bench.done({ kind: 'bring instrument', instrument: { ...micrometer, zero: mm('0.003') } });
