@@ -21,11 +21,18 @@ const commonVariance = (sizes: readonly Uncertain[]): number => {
   return Math.max(0, common);
 };
 
+/** The one with least room for what is known of it. */
+const nearest = (sizes: readonly Uncertain[], roomOf: (size: Uncertain) => number): readonly Uncertain[] => {
+  const ratio = (size: Uncertain): number => roomOf(size) / standardUncertainty(size);
+  return sizes.length === 0 ? [] : [sizes.reduce((a, b) => (ratio(b) < ratio(a) ? b : a))];
+};
+
 /** Probability that all lie on the right side of one bound; room is how far inside it each was measured. */
 const allInside = (sizes: readonly Uncertain[], roomOf: (size: Uncertain) => number): number => {
-  const close = sizes.filter((size) => roomOf(size) < safe * standardUncertainty(size));
+  const near = sizes.filter((size) => roomOf(size) < safe * standardUncertainty(size));
+  const close = near.length > 0 ? near : nearest(sizes, roomOf);
   const [first] = close;
-  if (!first) return sizes.some((size) => roomOf(size) < 0) ? 0 : 1;
+  if (!first) return 1;
   const freedom = Math.min(...close.map(effectiveFreedom));
   if (close.length === 1) {
     const u = standardUncertainty(first);
