@@ -1,10 +1,10 @@
-/** @module The invented workshop's register: each instrument entered, calibrated and held against its zero. */
+/** @module The invented workshop's register: each instrument entered, calibrated, and held against its zero or a master. */
 
 import { refusalText } from '../src/quantity/refusal.ts';
 import type { Typed } from '../src/quantity/typed.ts';
 import type { RegisterRequest } from '../src/register/command.ts';
 import { decideRegister } from '../src/register/decide.ts';
-import { type RegisterEvent, registerId } from '../src/register/event.ts';
+import { type Described, type RegisterEvent, registerId } from '../src/register/event.ts';
 import { emptyRegister, evolveRegister } from '../src/register/evolve.ts';
 import { bench, foreman } from './people.ts';
 import { idAt } from './story.ts';
@@ -15,6 +15,7 @@ const minute = 60_000;
 const story = 99;
 
 const mm = (text: string): Typed => ({ text, unit: 'mm' });
+const torque = (text: string): Typed => ({ text, unit: 'N·m' });
 
 type Row = readonly [
   name: string,
@@ -40,53 +41,82 @@ const rows: readonly Row[] = [
   ['feelers', 'feeler set', '0.03', '1.5', '0.01', '0.005', '0.005', '0.00'],
 ];
 
+const described = ([name, kind, ...figures]: Row): Described => {
+  const [least, greatest, resolution, permissibleError, repeatability, , turn] = figures;
+  return {
+    name,
+    kind,
+    range: { least: mm(least), greatest: mm(greatest) },
+    resolution: mm(resolution),
+    permissibleError: mm(permissibleError),
+    repeatability: mm(repeatability),
+    ...(turn === undefined ? {} : { turn: mm(turn) }),
+  };
+};
+
+/** Nothing is read with these in the jobs: one is a master, and one tightens. */
+const others: readonly Described[] = [
+  described(['ring-80', 'setting ring', '80.000', '80.000', '0', '0.002', '0', '']),
+  {
+    name: 'wrench-40-200',
+    kind: 'torque wrench',
+    range: { least: torque('40'), greatest: torque('200') },
+    resolution: torque('1'),
+    permissibleError: torque('8'),
+    repeatability: torque('2'),
+  },
+];
+
+/** Held against another thing than its own zero. */
+const masters: Readonly<Record<string, string>> = { 'bore-35-160': 'ring-80', feelers: 'mic-0-25' };
+
+/** Its certificate ran out between two jobs, and nobody saw it. */
+const forgotten = 'depth-0-100';
+const yearly = { on: '2026-02-10', due: '2027-02-09' };
+const lastYear = { on: '2025-10-14', due: '2026-10-13' };
+
 interface Written {
   readonly at: number;
   readonly request: RegisterRequest;
 }
 
-/** Entered and calibrated in spring, held against its zero in autumn. */
-const written = (
-  [name, kind, least, greatest, resolution, permissibleError, repeatability, zero, turn]: Row,
-  at: number,
-): readonly Written[] => [
-  {
-    at: entered + at * minute,
-    request: {
-      kind: 'enter instrument',
-      instrument: {
-        name,
-        kind,
-        range: { least: mm(least), greatest: mm(greatest) },
-        resolution: mm(resolution),
-        permissibleError: mm(permissibleError),
-        repeatability: mm(repeatability),
-        ...(turn === undefined ? {} : { turn: mm(turn) }),
-      },
-    },
-  },
+const entering = (instrument: Described, at: number): readonly Written[] => [
+  { at: entered + at * minute, request: { kind: 'enter instrument', instrument } },
   {
     at: entered + (at + 60) * minute,
     request: {
       kind: 'calibrate instrument',
-      name,
+      name: instrument.name,
       certificate: `SB-${114 + at}`,
-      on: '2026-02-10',
-      due: '2027-02-09',
+      ...(instrument.name === forgotten ? lastYear : yearly),
       foundGood: true,
       note: 'certificate filed',
     },
   },
-  {
-    at: zeroed + at * minute,
-    request: { kind: 'check instrument', name, against: 'zero', showed: mm(zero), good: true, note: '' },
-  },
 ];
+
+const checking = ([name, , , , , , , zero]: Row, at: number): Written => ({
+  at: zeroed + at * minute,
+  request: {
+    kind: 'check instrument',
+    name,
+    against: masters[name] ?? 'zero',
+    showed: mm(zero),
+    good: true,
+    note: '',
+  },
+});
+
+/** Entered and calibrated in spring, held against its zero or master in autumn. */
+const written: readonly Written[] = [
+  ...[...rows.map(described), ...others].flatMap(entering),
+  ...rows.map(checking),
+].sort((a, b) => a.at - b.at);
 
 const told = (): readonly RegisterEvent[] => {
   const events: RegisterEvent[] = [];
   let register = emptyRegister;
-  for (const { at, request } of rows.flatMap(written).sort((a, b) => a.at - b.at)) {
+  for (const { at, request } of written) {
     const event = decideRegister(register, {
       id: idAt(at, events.length + 1, story),
       job: registerId,

@@ -3,7 +3,7 @@
 import type { Instrument } from '../measure/instrument.ts';
 import { kindOf } from '../measure/instrument-kind.ts';
 import { formatFigure } from '../quantity/figure.ts';
-import { amountOf, resolutionOf, type Typed } from '../quantity/typed.ts';
+import { amountOf, type Typed } from '../quantity/typed.ts';
 import { type Dimension, findUnit, stepToCore, unitsOf } from '../quantity/unit.ts';
 
 interface Held {
@@ -11,8 +11,14 @@ interface Held {
   readonly showed: Typed;
 }
 
-/** Decimals that show a step: 3 for 0.001. */
-const decimalsFor = (step: number): number => Math.min(9, Math.max(0, Math.ceil(-Math.log10(step) - 1e-9)));
+/** A millionth of the core's unit: finer than anything is read to. */
+const finest = 6;
+
+/** Decimals that show the difference of two figures of one unit exactly; fractions of an inch and other units need more. */
+const decimalsFor = (showed: Typed, size: Typed): number => {
+  const steps = [showed, size].map(({ text }) => /[.,](\d+)$/.exec(text)?.[1]?.length ?? 0);
+  return showed.unit !== size.unit || /[/e]/i.test(showed.text + size.text) ? finest : Math.max(...steps);
+};
 
 /**
  * How much too high it showed, in the unit it was read in; undefined where a figure cannot be read.
@@ -27,10 +33,9 @@ export const deviationOf = ({ size, showed }: Held, dimension: Dimension): Typed
   const unit = findUnit(showed.unit);
   if (from.kind === 'refused' || unit.kind === 'refused') return undefined;
   const off = high.value - from.value;
-  const steps = [resolutionOf(showed), resolutionOf(size)].filter((step) => step > 0);
   // A difference of temperatures has no shift, so the step of one unit converts it too.
   const one = size.unit === showed.unit ? stepToCore(1, unit.value) : 1;
-  const text = formatFigure(off / one, decimalsFor(Math.min(...steps) / one));
+  const text = formatFigure(off / one, decimalsFor(showed, size));
   return { text, unit: size.unit === showed.unit ? showed.unit : (unitsOf(dimension)[0] ?? showed.unit) };
 };
 

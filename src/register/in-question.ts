@@ -41,6 +41,7 @@ export interface JobInQuestion {
 
 export interface InstrumentInQuestion {
   readonly instrument: string;
+  /** Those in which something was done. */
   readonly spans: readonly Span[];
   /** Never empty. */
   readonly jobs: readonly JobInQuestion[];
@@ -114,6 +115,8 @@ export const inQuestion = (register: Register, jobs: readonly JobUses[]): readon
       const found = all
         .map((job) => jobInQuestion(job, instrument, of))
         .filter(({ uses }) => uses.length > 0);
-      return found.length === 0 ? [] : [{ instrument, spans: of, jobs: found }];
+      const uses = found.flatMap((job) => job.uses);
+      const spoken = of.filter((span) => uses.some((use) => concerns(use, instrument, [span])));
+      return found.length === 0 ? [] : [{ instrument, spans: spoken, jobs: found }];
     });
 };

@@ -4,8 +4,14 @@ import { kindOf } from '../measure/instrument-kind.ts';
 
 export interface Caution {
   readonly kind: 'overdue' | 'out of tolerance' | 'never checked';
+  /** The instrument's name. */
+  readonly of: string;
+  /** Behind its name: `was due for calibration by 2026-03-02`. */
   readonly says: string;
 }
+
+/** `mic-50-75 was due for calibration by 2026-03-02`. */
+export const cautionText = ({ of, says }: Caution): string => `${of} ${says}`;
 
 /**
  * Cautions of an instrument on a day; none where nothing speaks against it.
@@ -21,14 +27,16 @@ export const standing = (instrument: Instrument, on: string): readonly Caution[]
   if (checked && !checked.good)
     cautions.push({
       kind: 'out of tolerance',
-      says: `${name} was out of tolerance when it was last checked, on ${checked.on} against ${checked.against}`,
+      of: name,
+      says: `was out of tolerance when it was last checked, on ${checked.on} against ${checked.against}`,
     });
   if (calibration && calibration.due < on.slice(0, 10))
     cautions.push({
       kind: 'overdue',
-      says: `${name} was due for calibration by ${calibration.due} (certificate ${calibration.certificate})`,
+      of: name,
+      says: `was due for calibration by ${calibration.due} (certificate ${calibration.certificate})`,
     });
   if (!checked && !zero && !setTo && !kindOf(instrument.kind).master)
-    cautions.push({ kind: 'never checked', says: `${name} was never checked on its zero or a master` });
+    cautions.push({ kind: 'never checked', of: name, says: `was never checked on its zero or a master` });
   return cautions;
 };

@@ -17,10 +17,13 @@ export const inQuestionNow = async (
   store: JournalStore,
   register: Register,
 ): Promise<readonly InstrumentInQuestion[]> => {
-  // Where nothing speaks against any instrument, no job need be read.
-  if (![...register.instruments.values()].some((one) => doubtfulSpans(one).length > 0)) return [];
+  const listed = await store.list();
+  const newest = listed[0]?.changed ?? '';
+  const spans = [...register.instruments.values()].flatMap(doubtfulSpans);
+  // Where nothing speaks against any instrument since before the last thing done, no job need be read.
+  if (!spans.some(({ after }) => after === undefined || after < newest)) return [];
   const jobs: JobUses[] = [];
-  for (const { job: id } of await store.list()) {
+  for (const { job: id } of listed) {
     const events = await store.readFrom(id, 0);
     const job = replay(events);
     if (job.kind === 'open') jobs.push(usesOf(job, events));

@@ -1,18 +1,25 @@
 /** @module Every command of the terminal, in the order in which the help lists them. */
 import type { TerminalCommand } from './command.ts';
 import { bookIn } from './commands/book-in.ts';
+import { changes } from './commands/changes.ts';
 import { check } from './commands/check.ts';
 import { choose } from './commands/choose.ts';
 import { demo } from './commands/demo.ts';
 import { doInJob } from './commands/do.ts';
+import { edit } from './commands/edit.ts';
 import { exportJob } from './commands/export.ts';
 import { importJob } from './commands/import.ts';
+import { inQuestion } from './commands/in-question.ts';
+import { instruments } from './commands/instruments.ts';
 import { jobs } from './commands/jobs.ts';
 import { judge } from './commands/judge.ts';
+import { limits } from './commands/limits.ts';
 import { plan } from './commands/plan.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
+import { register } from './commands/register.ts';
 import { serve } from './commands/serve.ts';
+import { sheet } from './commands/sheet.ts';
 import { show } from './commands/show.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
@@ -20,7 +27,11 @@ import { verify } from './commands/verify.ts';
 
 export const commands: readonly TerminalCommand[] = [
   check,
+  edit,
+  limits,
+  changes,
   template,
+  sheet,
   judge,
   plan,
   reckon,
@@ -30,6 +41,9 @@ export const commands: readonly TerminalCommand[] = [
   take,
   choose,
   doInJob,
+  instruments,
+  register,
+  inQuestion,
   record,
   exportJob,
   importJob,

@@ -29,6 +29,12 @@ export const signingOptions: readonly OptionSpec[] = [
   },
 ];
 
+/** Who signs, and at which bench. */
+export const signerOf = (given: Given): { readonly actor: string; readonly bench: string } => ({
+  actor: lastValue(given, 'by') ?? given.world.env.ENDFLOAT_BY ?? given.world.user(),
+  bench: lastValue(given, 'bench') ?? given.world.env.ENDFLOAT_BENCH ?? hostname(),
+});
+
 export const storePath = (given: Given): string =>
   resolve(
     given.world.folder,
@@ -135,13 +141,12 @@ export const carryOut = async (
   requests: readonly Request[],
 ): Promise<Answer<Carrying>> => {
   const { world } = given;
-  const actor = lastValue(given, 'by') ?? world.env.ENDFLOAT_BY ?? world.user();
-  const bench = lastValue(given, 'bench') ?? world.env.ENDFLOAT_BENCH ?? hostname();
+  const signer = signerOf(given);
   const before = job ?? blankJob;
   let now = before;
   const events: JobEvent[] = [];
   for (const [at, request] of requests.entries()) {
-    const event = decide(now, { id: world.newId(), job: id, at: world.now(), actor, bench, request });
+    const event = decide(now, { id: world.newId(), job: id, at: world.now(), ...signer, request });
     if (event.kind === 'refused') return answer({ kind: 'no', refusal: event.refusal, at });
     events.push(event.value);
     now = evolve(now, event.value);

@@ -1,5 +1,6 @@
 /** @module What was done otherwise than the order of work, the limits or good practice ask: gathered at the front. */
 import type { Component } from '../../engine/engine-type.ts';
+import { cautionsOf } from '../../job/cautions.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
@@ -70,6 +71,12 @@ const notAnswered = (job: OpenJob, doubts: readonly Doubt[]): readonly RecordRow
       ),
     );
 
+/** Read with after the day on which it was due for calibration. */
+const overdue = (job: OpenJob): readonly RecordRow[] =>
+  cautionsOf(job).flatMap(({ kind, of, says }) =>
+    kind === 'overdue' ? [row(of, `read with, though it ${says}`)] : [],
+  );
+
 const poorlyHeld = (job: OpenJob): readonly RecordRow[] => {
   const used = new Set([...job.sheet.readings.values()].flat().map((reading) => reading.instrument));
   return [...used].flatMap((name) => {
@@ -101,6 +108,7 @@ export const deviationSection = (
     ...[...job.sheet.engine.components.values()].flatMap((component) => notProved(job, component, measured)),
     ...notAnswered(job, doubts),
     ...poorlyHeld(job),
+    ...overdue(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
     ...notDone(job),
   ];

@@ -3,6 +3,7 @@ import type { Request } from '../../job/command.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { readRequest } from '../../job/read-command.ts';
 import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
+import { cautionLines, cautionsSince } from '../cautions.ts';
 import { answerNo, type Given, lastValue, type Outcome, type TerminalCommand } from '../command.ts';
 import { textOf } from '../input-file.ts';
 import { didYouMean } from '../nearest.ts';
@@ -73,11 +74,15 @@ export const doInJob: TerminalCommand = {
         return answerNo({ ...refusal, where });
       }
       const { events } = carried.value;
+      const cautions = cautionsSince(carried.value);
       return answer({
-        text: events
-          .map((event) => `${plain(job.booked.number)}: ${event.fact.kind}, event ${event.sequence}.`)
-          .join('\n'),
-        json: { done: true, events },
+        text: [
+          ...events.map(
+            (event) => `${plain(job.booked.number)}: ${event.fact.kind}, event ${event.sequence}.`,
+          ),
+          ...cautionLines(cautions),
+        ].join('\n'),
+        json: { done: true, events, cautions },
       });
     });
   },

@@ -8,6 +8,7 @@ import type { Reading } from '../../measure/reading.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
+import { cautionLines, cautionsSince } from '../cautions.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { showing } from '../progress.ts';
@@ -65,12 +66,14 @@ export const take: TerminalCommand = {
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       const after = carried.value.job;
       const doubts = after.kind === 'open' ? doubtsOf(after.sheet) : [];
+      const cautions = cautionsSince(carried.value);
       return answer({
         text: [
           `${plain(job.booked.number)}: ${file.readings.length} readings taken.`,
           ...doubtLines(doubts),
+          ...cautionLines(cautions),
         ].join('\n'),
-        json: { taken: file.readings.length, doubts },
+        json: { taken: file.readings.length, doubts, cautions },
         warnings: rowLines(path, file.troubles),
       });
     });

@@ -2,9 +2,9 @@
 import type { Request } from '../../job/command.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { cellKey } from '../../measure/reading.ts';
-import { box, figure, figureOfEither, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
-
-type Values = Readonly<Record<string, unknown>>;
+import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
+import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
+import { given, together, type Values, word } from './values.ts';
 
 export interface JobRequest {
   /** As it is typed: `take-reading`. */
@@ -14,8 +14,6 @@ export interface JobRequest {
   /** The request's body from what was typed; checked against its shape afterwards. */
   readonly body: (values: Values, job: OpenJob) => Values;
 }
-
-const word = (value: unknown): string => (typeof value === 'string' ? value : '');
 
 const cellOf = (values: Values) => ({
   place: word(values.place),
@@ -31,16 +29,8 @@ const cellKeys: readonly Key[] = [
   optional(text('axis', 'vertical')),
 ];
 
-const given = (values: Values, names: Readonly<Record<string, string>>): Values =>
-  Object.fromEntries(
-    Object.entries(names).flatMap(([typed, into]) =>
-      values[typed] === undefined ? [] : [[into, values[typed]]],
-    ),
-  );
-
-/** What belongs together, where any of it is given: the shape then asks for the rest. */
-const together = (name: string, parts: Values): Values =>
-  Object.keys(parts).length === 0 ? {} : { [name]: parts };
+/** What a characteristic may be a figure of; what is wrong with none of their units is said of a length. */
+const quantities = ['force', 'angle', 'torque', 'pressure', 'mass', 'length'] as const;
 
 const asTyped = (values: Values): Values => values;
 
@@ -49,42 +39,18 @@ export const jobRequests: readonly JobRequest[] = [
     name: 'bring-instrument',
     kind: 'bring instrument',
     keys: [
-      text('name', 'mic-50-75'),
-      text('kind', '"outside micrometer"'),
-      figure('least', 'length', '50mm'),
-      figure('greatest', 'length', '75mm'),
-      figure('resolution', 'length', '0.001mm'),
-      figure('permissible-error', 'length', '0.004mm'),
-      figure('repeatability', 'length', '0.001mm'),
-      optional(figure('zero', 'length', '-0.002mm')),
-      optional(figure('turn', 'length', '0.5mm')),
-      optional(text('set-in', 'mic-75-100')),
-      optional(figure('set-size', 'length', '85.000mm')),
-      optional(figure('set-shown', 'length', '0.000mm')),
-      optional(figure('correction', 'length', '0.002mm')),
-      optional(figure('correction-uncertainty', 'length', '0.001mm')),
-      optional(text('material', 'steel')),
+      ...instrumentKeys,
       optional(text('certificate', 'C-1187')),
       optional(text('certified-on', '2026-03-02')),
       optional(text('due', '2027-03-01')),
     ],
     body: (values) => ({
       instrument: {
-        ...given(values, {
-          name: 'name',
-          kind: 'kind',
-          resolution: 'resolution',
-          repeatability: 'repeatability',
-        }),
-        ...given(values, { 'permissible-error': 'permissibleError', zero: 'zero', turn: 'turn' }),
-        ...given(values, { correction: 'correction', 'correction-uncertainty': 'correctionUncertainty' }),
-        ...given(values, { material: 'material' }),
-        ...together('setTo', given(values, { 'set-in': 'master', 'set-size': 'size', 'set-shown': 'shown' })),
+        ...instrumentBody(values),
         ...together(
           'calibration',
           given(values, { certificate: 'certificate', 'certified-on': 'on', due: 'due' }),
         ),
-        range: { least: values.least, greatest: values.greatest },
       },
     }),
   },
@@ -93,7 +59,7 @@ export const jobRequests: readonly JobRequest[] = [
     kind: 'take reading',
     keys: [
       ...cellKeys,
-      figure('reading', 'length', '54.961mm'),
+      figureOfAny('reading', quantities, '54.961mm'),
       text('instrument', 'mic-50-75'),
       optional(figure('temperature', 'temperature', '21°C')),
       optional(figure('instrument-temperature', 'temperature', '20°C')),
@@ -169,7 +135,7 @@ export const jobRequests: readonly JobRequest[] = [
     kind: 'log run step',
     keys: [
       figure('speed', 'speed', '1500rpm'),
-      figureOfEither('load', ['torque', 'ratio'], '50%'),
+      figureOfAny('load', ['torque', 'ratio'], '50%'),
       number('minutes', '20'),
       optional(figure('oil-pressure', 'pressure', '3.2bar')),
       optional(figure('water-temperature', 'temperature', '78°C')),

@@ -32,14 +32,17 @@ export const figure = (name: string, dimension: Dimension, example: string): Key
   });
 
 /** The first dimension in which the figure can be read. */
-export const figureOfEither = (
+export const figureOfAny = (
   name: string,
-  dimensions: readonly [Dimension, Dimension],
+  dimensions: readonly [Dimension, ...Dimension[]],
   example: string,
 ): Key =>
   key(name, example, (typed) => {
-    const [first, second] = dimensions.map((dimension) => figure(name, dimension, example).read(typed));
-    return first?.kind === 'answer' || second === undefined ? (first ?? answer('')) : second;
+    const [first, ...others] = dimensions;
+    const read = figure(name, first, example).read(typed);
+    if (read.kind === 'answer') return read;
+    const also = others.map((dimension) => figure(name, dimension, example).read(typed));
+    return also.find((one) => one.kind === 'answer') ?? also.at(-1) ?? read;
   });
 
 export const yesOrNo = (name: string): Key =>

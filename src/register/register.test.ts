@@ -1,0 +1,286 @@
+/** @module The register: what may be written in it, and how instruments stand by it. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyRegisterFact, inJournal } from '../../test/register/any-register.ts';
+import { mic, Shop } from '../../test/register/shop.ts';
+import { checkChain, noHash } from '../journal/chain.ts';
+import type { RegisterEvent } from './event.ts';
+import { emptyRegister, evolveRegister, replayRegister } from './evolve.ts';
+import { readRegisterEvent } from './read.ts';
+import { inUse } from './register.ts';
+import { standing } from './standing.ts';
+
+const mm = (text: string) => ({ text, unit: 'mm' });
+
+describe('an instrument in the register', () => {
+  it('stands as it was entered, then as it was last checked', () => {
+    const shop = new Shop();
+    expect(shop.instrument()).toEqual(mic);
+    shop.check('2026-03-02', { showed: mm('0.002') });
+    expect(shop.instrument()).toEqual({
+      ...mic,
+      zero: mm('0.002'),
+      checked: { on: '2026-03-02', against: 'zero', good: true },
+    });
+  });
+
+  it('is off by what it showed less the size it was held against, to the digits read', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { against: 'bar-50', size: mm('50.000'), showed: mm('49.998') });
+    expect(shop.instrument().zero).toEqual(mm('-0.002'));
+    // source: the definition of the inch, 25.4 mm; 1.9686 in is 50.00244 mm
+    shop.check('2026-03-03', {
+      against: 'bar-50',
+      size: mm('50.000'),
+      showed: { text: '1.9686', unit: 'in' },
+    });
+    expect(Number(shop.instrument().zero?.text)).toBeCloseTo(0.00244, 9);
+    expect(shop.instrument().zero?.unit).toBe('mm');
+  });
+
+  it('cannot be called good where it showed more than it is allowed, and can be called bad for another reason', () => {
+    const shop = new Shop();
+    expect(shop.refused('2026-03-02', { ...shop.checking, showed: mm('0.005'), good: true })).toMatch(
+      /0\.005 mm off and is allowed ± 0\.004 mm/,
+    );
+    shop.check('2026-03-02', { showed: mm('0.004') });
+    shop.check('2026-03-03', { showed: mm('0.000'), good: false, note: 'anvil chipped' });
+    expect(shop.instrument().checked?.good).toBe(false);
+  });
+
+  it('has its certificate and correction from its calibration, and no old zero where something was set right', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { showed: mm('0.002') });
+    shop.calibrate('2026-03-10', { on: '2026-03-09', due: '2027-03-08', correction: mm('0.001') });
+    expect(shop.instrument()).toMatchObject({
+      zero: mm('0.002'),
+      correction: mm('0.001'),
+      calibration: { certificate: 'K-1', on: '2026-03-09', due: '2027-03-08' },
+      checked: { on: '2026-03-09', against: 'calibration K-1', good: true },
+    });
+    shop.calibrate('2027-03-10', { on: '2027-03-09', due: '2028-03-08', foundGood: false });
+    expect(shop.instrument().zero).toBeUndefined();
+    expect(shop.instrument().correction).toBeUndefined();
+  });
+
+  it('keeps what was found of it when its figures are entered anew', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { showed: mm('0.002') });
+    shop.calibrate('2026-03-10', { on: '2026-03-09', due: '2027-03-08' });
+    const before = shop.instrument();
+    shop.done('2026-03-11', { kind: 'enter instrument', instrument: { ...mic, resolution: mm('0.01') } });
+    expect(shop.instrument()).toEqual({ ...before, resolution: mm('0.01') });
+  });
+
+  it('is not offered once withdrawn, and is again when put back', () => {
+    const shop = new Shop();
+    shop.done('2026-03-02', { kind: 'withdraw instrument', name: mic.name, why: 'dropped' });
+    expect(inUse(shop.register)).toEqual([]);
+    expect(shop.refused('2026-03-02', { kind: 'withdraw instrument', name: mic.name, why: 'x' })).toMatch(
+      /withdrawn already/,
+    );
+    shop.done('2026-03-03', { kind: 'put instrument back', name: mic.name, why: 'calibrated' });
+    expect(inUse(shop.register)).toEqual([mic]);
+    expect(shop.refused('2026-03-03', { kind: 'put instrument back', name: mic.name, why: 'x' })).toMatch(
+      /in use/,
+    );
+  });
+
+  it('stands as before a check that was struck out', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { showed: mm('0.001') });
+    const before = shop.instrument();
+    const wrong = shop.check('2026-03-03', { showed: mm('0.010'), good: false });
+    shop.done('2026-03-03', {
+      kind: 'strike out entry',
+      entry: wrong.id,
+      why: 'another micrometer was meant',
+    });
+    expect(shop.instrument()).toEqual(before);
+    expect(shop.refused('2026-03-03', { kind: 'strike out entry', entry: wrong.id, why: 'x' })).toMatch(
+      /already/,
+    );
+    const entered = shop.events[0]?.id ?? '';
+    expect(shop.refused('2026-03-03', { kind: 'strike out entry', entry: entered, why: 'x' })).toMatch(
+      /only checks and calibrations/,
+    );
+  });
+
+  it.each([
+    [
+      'an instrument nobody entered',
+      { kind: 'withdraw instrument', name: 'mic-0-25', why: 'x' },
+      /no instrument/,
+    ],
+    [
+      'a certificate of a day to come',
+      {
+        kind: 'calibrate instrument',
+        name: mic.name,
+        certificate: 'K',
+        on: '2026-03-03',
+        due: '2027-03-03',
+        foundGood: true,
+        note: '',
+      },
+      /still to come/,
+    ],
+    [
+      'one that is due before it was calibrated',
+      {
+        kind: 'calibrate instrument',
+        name: mic.name,
+        certificate: 'K',
+        on: '2026-03-01',
+        due: '2026-02-28',
+        foundGood: true,
+        note: '',
+      },
+      /due before/,
+    ],
+    [
+      'a check in the wrong dimension',
+      {
+        kind: 'check instrument',
+        name: mic.name,
+        against: 'zero',
+        showed: { text: '1', unit: 'N·m' },
+        good: true,
+        note: '',
+      },
+      /torque|length/,
+    ],
+    [
+      'a withdrawal without a reason',
+      { kind: 'withdraw instrument', name: mic.name, why: ' ' },
+      /nothing is written/,
+    ],
+  ] as const)('takes no %s', (_, request, says) => {
+    expect(new Shop().refused('2026-03-02', request)).toMatch(says);
+  });
+
+  it('may be a wrench that measures torques, or a ring of one size', () => {
+    const shop = new Shop();
+    const torque = (text: string) => ({ text, unit: 'N·m' });
+    const wrench = {
+      ...mic,
+      name: 'wrench',
+      kind: 'torque wrench',
+      range: { least: torque('40'), greatest: torque('200') },
+      resolution: torque('1'),
+      permissibleError: torque('8'),
+      repeatability: torque('2'),
+    };
+    const { turn: _, ...noTurn } = wrench;
+    shop.done('2026-03-02', { kind: 'enter instrument', instrument: noTurn });
+    expect(
+      shop.refused('2026-03-02', {
+        kind: 'enter instrument',
+        instrument: { ...noTurn, resolution: mm('1') },
+      }),
+    ).toMatch(/resolution/);
+    const ring = {
+      ...mic,
+      name: 'ring',
+      kind: 'setting ring',
+      range: { least: mm('80'), greatest: mm('80') },
+      resolution: mm('0'),
+    };
+    shop.done('2026-03-02', { kind: 'enter instrument', instrument: ring });
+    expect(
+      shop.refused('2026-03-02', { kind: 'enter instrument', instrument: { ...ring, kind: 'caliper' } }),
+    ).toMatch(/ends before it begins/);
+  });
+});
+
+describe('what must be said of an instrument', () => {
+  const kinds = (shop: Shop, on: string) => standing(shop.instrument(), on).map(({ kind }) => kind);
+
+  it('is that it was never checked, until it is', () => {
+    const shop = new Shop();
+    expect(kinds(shop, '2026-03-02')).toEqual(['never checked']);
+    shop.check('2026-03-02');
+    expect(kinds(shop, '2026-03-02')).toEqual([]);
+  });
+
+  it('is that it is overdue, from the day after it was due until it is calibrated', () => {
+    const shop = new Shop();
+    shop.calibrate('2026-03-02', { on: '2026-03-01', due: '2026-09-01' });
+    expect(kinds(shop, '2026-09-01T23:59:59Z')).toEqual([]);
+    expect(kinds(shop, '2026-09-02T00:00:00Z')).toEqual(['overdue']);
+    shop.calibrate('2026-09-03', { on: '2026-09-02', due: '2027-09-01' });
+    expect(kinds(shop, '2026-09-03')).toEqual([]);
+  });
+
+  it('is that its last check found it out of tolerance, until it is good again', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { showed: mm('0.009'), good: false });
+    expect(kinds(shop, '2026-03-02')).toEqual(['out of tolerance']);
+    shop.check('2026-03-03');
+    expect(kinds(shop, '2026-03-03')).toEqual([]);
+  });
+});
+
+describe("the register's journal", () => {
+  it('fits its chain, and reads again word for word', () => {
+    const shop = new Shop();
+    shop.check('2026-03-02', { showed: mm('0.001') });
+    shop.calibrate('2026-03-03', { on: '2026-03-01', due: '2026-09-01', uncertainty: mm('0.001') });
+    const stored = JSON.parse(JSON.stringify(shop.events)) as readonly RegisterEvent[];
+    expect(checkChain(stored).kind).toBe('answer');
+    for (const event of stored) expect(readRegisterEvent(event)).toEqual({ kind: 'answer', value: event });
+  });
+
+  it('that makes no sense at all is folded without a throw', () => {
+    fc.assert(
+      fc.property(fc.array(anyRegisterFact, { maxLength: 30 }), (facts) => {
+        const register = replayRegister(facts.map(inJournal));
+        expect(register.head.sequence).toBe(facts.length);
+        for (const instrument of inUse(register)) standing(instrument, '2026-03-02');
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  it('replayed in parts comes to the same as replayed whole, and what was seen before never changes', () => {
+    fc.assert(
+      fc.property(fc.array(anyRegisterFact, { maxLength: 30 }), fc.nat(), (facts, cut) => {
+        const events = facts.map(inJournal);
+        const at = cut % (events.length + 1);
+        const before = replayRegister(events.slice(0, at));
+        const seen = structuredClone(before);
+        expect(events.slice(at).reduce(evolveRegister, before)).toEqual(replayRegister(events));
+        expect(before).toEqual(seen);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('whatever is asked, is answered with an event that can be read again and fits the chain, or with a remedy', () => {
+    fc.assert(
+      fc.property(fc.array(anyRegisterFact, { maxLength: 20 }), (facts) => {
+        const shop = new Shop();
+        for (const [at, fact] of facts.entries()) {
+          const answer = shop.askFact(fact, at);
+          if (answer.kind === 'refused') expect(answer.refusal.remedy).not.toBe('');
+          else expect(readRegisterEvent(JSON.parse(JSON.stringify(answer.value))).kind).toBe('answer');
+        }
+        expect(checkChain(shop.events).kind).toBe('answer');
+        expect(shop.events[0]?.before).toBe(noHash);
+      }),
+      { numRuns: 200 },
+    );
+  });
+
+  it('takes a command sent twice in a row once', () => {
+    const shop = new Shop();
+    const first = shop.check('2026-03-02');
+    const again = shop.ask('2026-03-02', { ...shop.checking }, first.id);
+    expect(again).toEqual({ kind: 'answer', value: first });
+    expect(shop.events).toHaveLength(2);
+  });
+
+  it('begins empty', () => {
+    expect(emptyRegister.instruments.size).toBe(0);
+  });
+});

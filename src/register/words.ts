@@ -1,0 +1,45 @@
+/** @module What is written of an instrument, in words: each entry of its history, and how it stands. */
+import { typedText } from '../quantity/typed.ts';
+import type { Noted, Registered } from './register.ts';
+import { standing } from './standing.ts';
+
+const behind = (text: string): string => (text.trim() === '' ? '' : `: ${text.trim()}`);
+
+/** `checked against ring-80: showed 0.001 mm, good`. */
+export const entryWords = (fact: Noted): string => {
+  switch (fact.kind) {
+    case 'instrument entered':
+      return `entered as ${fact.instrument.kind}, ${typedText(fact.instrument.range.least)} to ${typedText(fact.instrument.range.greatest)}`;
+    case 'instrument checked': {
+      const at = fact.size ? ` at ${typedText(fact.size)}` : '';
+      const found = fact.good ? 'good' : 'not good';
+      return `checked against ${fact.against}${at}: showed ${typedText(fact.showed)}, ${found}${behind(fact.note)}`;
+    }
+    case 'instrument calibrated': {
+      const correction = fact.correction ? `, correction ${typedText(fact.correction)}` : '';
+      const known = fact.uncertainty ? ` ± ${typedText(fact.uncertainty)} (k = 2)` : '';
+      const found = fact.foundGood ? 'found good' : 'found out of tolerance';
+      return `calibrated ${fact.on}, ${fact.certificate}, due ${fact.due}, ${found}${correction}${known}${behind(fact.note)}`;
+    }
+    case 'instrument withdrawn':
+      return `withdrawn${behind(fact.why)}`;
+    case 'instrument put back':
+      return `put back into use${behind(fact.why)}`;
+    default:
+      return fact satisfies never;
+  }
+};
+
+/** Everything that speaks against an instrument on a day, each behind its name; none where nothing does. */
+export const standingWords = ({ instrument, withdrawn }: Registered, on: string): readonly string[] => [
+  ...(withdrawn ? [`was withdrawn on ${withdrawn.at.slice(0, 10)}${behind(withdrawn.why)}`] : []),
+  ...standing(instrument, on).map(({ says }) => says),
+];
+
+/** When it is due, and what was last found of it: `due 2027-02-15, checked 2026-09-07 against zero`. */
+export const checkedWords = ({ instrument: { calibration, checked, zero } }: Registered): string =>
+  [
+    ...(calibration ? [`due ${calibration.due}`] : ['no certificate']),
+    ...(checked ? [`checked ${checked.on} against ${checked.against}`] : []),
+    ...(checked || zero === undefined ? [] : [`zero ${typedText(zero)}, its day not known`]),
+  ].join(', ');

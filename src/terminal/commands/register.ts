@@ -1,0 +1,91 @@
+/** @module `endfloat register`: enters, checks, calibrates, withdraws instruments, and says what that puts in question. */
+import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
+import { decideRegister } from '../../register/decide.ts';
+import { registerId } from '../../register/event.ts';
+import { evolveRegister } from '../../register/evolve.ts';
+import { readRegisterRequest } from '../../register/read.ts';
+import { entryWords, standingWords } from '../../register/words.ts';
+import { inQuestionNow, registerNow } from '../../store/register-now.ts';
+import type { Store } from '../../store/sql-store.ts';
+import { answerNo, type Given, type Outcome, type TerminalCommand } from '../command.ts';
+import { inQuestionText } from '../in-question-text.ts';
+import { didYouMean } from '../nearest.ts';
+import { plain } from '../plain.ts';
+import { keysText, readValues } from '../requests/read-values.ts';
+import { type RegisterAsk, registerRequests } from '../requests/register-request.ts';
+import type { Values } from '../requests/values.ts';
+import { inWorkshop, signerOf, signingOptions } from '../workshop.ts';
+
+const names = registerRequests.map(({ name }) => name);
+
+const nameIn = (request: object): string => {
+  if ('name' in request && typeof request.name === 'string') return request.name;
+  const instrument = 'instrument' in request ? request.instrument : undefined;
+  return typeof instrument === 'object' && instrument !== null ? nameIn(instrument) : '';
+};
+
+const carried = async (
+  given: Given,
+  store: Store,
+  asked: RegisterAsk,
+  values: Values,
+): Promise<Answer<Outcome>> => {
+  const { world } = given;
+  const before = await registerNow(store);
+  const request = readRegisterRequest({ kind: asked.kind, ...asked.body(values, before) });
+  if (request.kind === 'refused') return request;
+  const command = {
+    id: world.newId(),
+    job: registerId,
+    at: world.now(),
+    ...signerOf(given),
+    request: request.value,
+  };
+  const event = decideRegister(before, command);
+  if (event.kind === 'refused') return answerNo(event.refusal);
+  const appended = await store.register.append(registerId, before.head.sequence, [event.value]);
+  if (appended.kind === 'stale')
+    return refuse(
+      'somebody wrote in the register at the same moment',
+      'register',
+      'nothing was written: look at it and ask again',
+    );
+  const register = evolveRegister(before, event.value);
+  const { fact } = event.value;
+  const name = nameIn(request.value);
+  const found = register.instruments.get(name);
+  const questions = (await inQuestionNow(store, register)).filter(({ instrument }) => instrument === name);
+  const cautions = found ? standingWords(found, world.now()) : [];
+  return answer({
+    text: [
+      plain(fact.kind === 'entry struck out' ? 'Entry struck out.' : `${name}: ${entryWords(fact)}.`),
+      ...cautions.map((says) => `Caution: ${plain(`${name} ${says}`)}.`),
+      ...questions.map(inQuestionText),
+    ].join('\n'),
+    json: { done: true, event: event.value, cautions, inQuestion: questions },
+  });
+};
+
+export const register: TerminalCommand = {
+  name: 'register',
+  summary: 'enter an instrument in the register, note its check or calibration, withdraw it',
+  usage: ['register COMMAND key=value…'],
+  about: `Commands and their keys:\n${registerRequests.map(({ name, keys }) => `  ${name} ${keysText(keys)}`).join('\n')}\nA check is good where it showed no more off than the instrument is allowed, unless good=no is said. Leave size out\nwhere it shows only how far off it is. A calibration found it good before anything was set right, unless found-good=no.\nExit code 1 when the register refuses.`,
+  options: signingOptions,
+  words: [1, 64],
+  run: async (given) => {
+    const [command = '', ...words] = given.words;
+    const asked = registerRequests.find((one) => one.name === command);
+    if (asked === undefined)
+      return refuse(
+        `there is no command ${plain(command).slice(0, 60)} for the register`,
+        'endfloat register',
+        didYouMean(command, names, `the commands are ${names.join(', ')}`),
+      );
+    const values = readValues(words, asked.keys, `endfloat register ${asked.name}`);
+    if (values.kind === 'refused') return values;
+    return inWorkshop<Outcome>(given, asked.kind === 'enter instrument', (store) =>
+      carried(given, store, asked, values.value),
+    );
+  },
+};
