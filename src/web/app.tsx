@@ -7,6 +7,8 @@ import { SignOn } from './shell/sign-on.tsx';
 
 // What reads engine types and decides weighs more than the list of jobs: it comes when a job is opened.
 const JobScreen = lazy(() => import('./shell/job-screen.tsx'));
+const TypesScreen = lazy(() => import('./engine-type/types-screen.tsx'));
+const TypeScreen = lazy(() => import('./engine-type/type-screen.tsx'));
 const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
 
 const Fetching = () => (
@@ -21,6 +23,10 @@ export const App = () => (
       <Switch>
         <Route path="/" component={JobsScreen} />
         <Route path="/book-in" component={BookInScreen} />
+        <Route path="/engine-types" component={TypesScreen} />
+        <Route path="/engine-types/:id/:sheet?">
+          {({ id, sheet }) => <TypeScreen id={decodeURIComponent(id)} slug={sheet ?? 'versions'} />}
+        </Route>
         <Route path="/jobs/:job/:phase?">
           {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}
         </Route>

@@ -1,6 +1,7 @@
 /** @module Chooses the engine type: from the workshop's shelf, or from a file whose troubles are shown where they stand. */
 import { useId, useMemo } from 'react';
 import { readEngineType } from '../../engine/read-engine-type.ts';
+import { TroubleTable } from '../engine-type/trouble-table.tsx';
 import { useEngineTypes } from '../jobs/workshop-lists.ts';
 import { Choice } from '../shell/field.tsx';
 
@@ -62,35 +63,7 @@ export const EngineChoice = ({
               ? ' Nobody has checked its figures a second time.'
               : ''}
           </p>
-          {read.troubles.length === 0 ? null : (
-            <table>
-              <caption>What is wrong in the file, and where</caption>
-              <thead>
-                <tr>
-                  <th scope="col">weight</th>
-                  <th scope="col" className="number">
-                    line
-                  </th>
-                  <th scope="col" className="number">
-                    column
-                  </th>
-                  <th scope="col">what, and what to do</th>
-                </tr>
-              </thead>
-              <tbody>
-                {read.troubles.map((trouble) => (
-                  <tr key={`${trouble.line}:${trouble.column}:${trouble.what}`}>
-                    <td>{trouble.weight}</td>
-                    <td className="number figure">{trouble.line}</td>
-                    <td className="number figure">{trouble.column}</td>
-                    <td>
-                      {trouble.what} ({trouble.where}): {trouble.remedy}
-                    </td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          )}
+          <TroubleTable caption="What is wrong in the file, and where" troubles={read.troubles} />
         </div>
       )}
     </div>

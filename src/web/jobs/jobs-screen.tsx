@@ -32,9 +32,14 @@ export const JobsScreen = () => {
     <Sheet heading="Jobs">
       <div className="row" style={{ justifyContent: 'space-between' }}>
         <h1>Jobs in the workshop</h1>
-        <Link href="/book-in" className="button first">
-          Book in an engine
-        </Link>
+        <div className="row">
+          <Link href="/engine-types" className="button">
+            Engine types
+          </Link>
+          <Link href="/book-in" className="button first">
+            Book in an engine
+          </Link>
+        </div>
       </div>
       {jobs.isPending ? <p>Fetching the list …</p> : null}
       {jobs.isError ? (

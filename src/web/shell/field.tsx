@@ -15,7 +15,13 @@ export interface FieldProps {
   readonly numeric?: boolean;
   readonly className?: string;
   readonly inputRef?: Ref<HTMLInputElement>;
+  /** The hands have left the field, or Enter was pressed in it. */
+  readonly onDone?: () => void;
 }
+
+const doneOnEnter = (done: () => void) => (event: { readonly key: string }) => {
+  if (event.key === 'Enter') done();
+};
 
 export const Field = (props: FieldProps) => (
   <TextField
@@ -26,6 +32,7 @@ export const Field = (props: FieldProps) => (
     validationBehavior="aria"
     {...(props.name === undefined ? {} : { name: props.name })}
     {...(props.required === undefined ? {} : { isRequired: props.required })}
+    {...(props.onDone === undefined ? {} : { onBlur: props.onDone, onKeyDown: doneOnEnter(props.onDone) })}
   >
     <Label>{props.label}</Label>
     {props.rows === undefined ? (
