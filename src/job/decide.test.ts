@@ -46,6 +46,7 @@ describe('booking in', () => {
     ['hours wanted above none', { hoursWanted: { text: '0', unit: 'h' } }, 'hours wanted'],
     ['days that are not less than none', { daysWanted: -1 }, 'days wanted'],
     ['a rule that can be kept', { conformance: 1 }, 'probability of conformance'],
+    ['a rule with a figure', { rule: { kind: 'simple', ratio: 0 } as const }, 'decision rule'],
   ])('needs %s', (_, wrong, where) => {
     expect(new Bench().refused({ ...booking, ...wrong })).toMatch(new RegExp(`^${where} \\|`));
   });

@@ -1,5 +1,6 @@
 /** @module The events of a job: what happened, in the order in which it happened. They are only ever added. */
 import type { JournalEvent } from '../journal/event.ts';
+import type { DecisionRule } from '../measure/decision-rule.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { Typed } from '../quantity/typed.ts';
@@ -38,6 +39,8 @@ export type Fact =
       readonly currency: string;
       /** Probability of conformance that the shop's rule asks for. */
       readonly conformance: number;
+      /** The shop's rule where it is another than ISO 14253-1 with that probability. */
+      readonly rule?: DecisionRule;
       readonly hoursWanted?: Typed;
       readonly daysWanted?: number;
     }

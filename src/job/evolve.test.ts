@@ -94,6 +94,14 @@ describe('a journal', () => {
     expect(job).toMatchObject({ kind: 'open', sheet: { conformance: 0.95 } });
   });
 
+  it('with a rule of the shop is judged by that, unless it cannot be kept', () => {
+    const ruled = (ratio: number) =>
+      replay([eventOf({ kind: 'booked in', ...booked, rule: { kind: 'simple', ratio } })]);
+    expect(ruled(4)).toMatchObject({ kind: 'open', sheet: { rule: { kind: 'simple', ratio: 4 } } });
+    const job = ruled(-1);
+    expect(job.kind === 'open' && job.sheet.rule).toBeUndefined();
+  });
+
   it('keeps two shims apart that differ by a hundredth of a millimetre', () => {
     const bench = agreed();
     bench.done({

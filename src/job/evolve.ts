@@ -3,6 +3,7 @@
 import type { Trouble } from '../engine/trouble.ts';
 import type { Signed } from '../journal/event.ts';
 import { type Head, headAt, noHead } from '../journal/head.ts';
+import { isSound } from '../measure/decision-rule.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { engineOfJob } from './engine-of-job.ts';
@@ -43,6 +44,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
       readings: new Map(),
       sizesFound: new Map(),
       conformance: soundConformance(booked.conformance),
+      ...(booked.rule && isSound(booked.rule) && { rule: booked.rule }),
     },
     takenBy: new Map(),
     struckOut: [],

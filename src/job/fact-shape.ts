@@ -22,6 +22,11 @@ const instrumentFirst = z.strictObject({
   correctionUncertainty: typed.exactOptional(),
   material: z.enum(['steel', 'cast iron', 'aluminium', 'bronze']).exactOptional(),
 });
+const rule = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('guarded'), conformance: z.number() }),
+  z.strictObject({ kind: z.literal('simple'), ratio: z.number() }),
+  z.strictObject({ kind: z.literal('shared risk'), conformance: z.number() }),
+]);
 const choice = z.strictObject({
   slot: words,
   option: plain(600),
@@ -40,6 +45,7 @@ const shapes = {
     complaint: note,
     currency: words,
     conformance: z.number(),
+    rule: rule.exactOptional(),
     hoursWanted: typed.exactOptional(),
     daysWanted: z.number().exactOptional(),
   }),

@@ -4,9 +4,10 @@ import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
 import { readAll, sheetOf } from '../../test/engines/small-engine.ts';
 import { uncertain } from '../quantity/uncertain.ts';
-import type { DecisionRule } from './decision-rule.ts';
+import { type DecisionRule, ruleText } from './decision-rule.ts';
 import { verdictOf } from './guard-band.ts';
 import { judge } from './judge.ts';
+import { readRule } from './read-rule.ts';
 import { weigh } from './weigh.ts';
 
 const limitsOf = (goesBack: { readonly least?: number; readonly greatest?: number }) =>
@@ -18,6 +19,36 @@ const say = (rule: DecisionRule, value: number, u: number, bounds: Parameters<ty
 const guarded: DecisionRule = { kind: 'guarded', conformance: 0.95 };
 const simple: DecisionRule = { kind: 'simple', ratio: 4 };
 const shared: DecisionRule = { kind: 'shared risk', conformance: 0.5 };
+
+describe('a rule as typed', () => {
+  it.each([
+    ['guarded 95 %', { kind: 'guarded', conformance: 0.95 }],
+    ['guarded 0.9', { kind: 'guarded', conformance: 0.9 }],
+    [' simple 4 ', { kind: 'simple', ratio: 4 }],
+    ['shared risk 50 %', { kind: 'shared risk', conformance: 0.5 }],
+  ])('%s is read', (text, rule) => {
+    expect(readRule(text)).toEqual({ kind: 'answer', value: rule });
+  });
+
+  it.each([
+    '',
+    'simple',
+    'simple 0',
+    'simple x',
+    'guarded 95',
+    'guarded 100 %',
+    'kind 4',
+    'shared risk 10 %',
+  ])('%s is refused', (text) => {
+    expect(readRule(text).kind).toBe('refused');
+  });
+
+  it('is said in words, with its figure', () => {
+    expect(ruleText(guarded)).toContain('95.0 % or more; else unsure (ISO 14253-1)');
+    expect(ruleText(simple)).toContain('at least 4 times the ± of the size');
+    expect(ruleText(shared)).toContain('50.0 % or more, else outside');
+  });
+});
 
 describe('a rule', () => {
   it.each([

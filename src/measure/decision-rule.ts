@@ -10,6 +10,12 @@ export type DecisionRule =
   /** Accepted where it conforms with at least this probability, else rejected: shop and owner share what is left. */
   | { readonly kind: 'shared risk'; readonly conformance: number };
 
+/** Whether a rule can be kept: a probability of a half and more, or a ratio that anybody asks for. */
+export const isSound = (rule: DecisionRule): boolean =>
+  rule.kind === 'simple'
+    ? rule.ratio >= 1 && rule.ratio <= 100
+    : rule.conformance >= 0.5 && rule.conformance < 1;
+
 export type Decided = 'within' | 'outside' | 'unsure';
 
 /** What a measurement has to say, whichever rule is asked. */

@@ -1,6 +1,7 @@
 /** @module May this engine be booked in? */
 
 import { badFigure, blank, type Trouble, trouble } from '../../journal/trouble.ts';
+import { isSound } from '../../measure/decision-rule.ts';
 import type { RequestOf } from '../command.ts';
 import { engineOfJob } from '../engine-of-job.ts';
 
@@ -32,5 +33,12 @@ export const bookInTrouble = (asked: RequestOf<'book in'>): Trouble =>
         `a probability of ${asked.conformance} is no rule to judge by`,
         'probability of conformance',
         'take one from 0.5 to below 1; ISO 14253-1 takes 0.95',
+      )) ??
+  (asked.rule === undefined || isSound(asked.rule)
+    ? undefined
+    : trouble(
+        'a rule with this figure cannot be kept',
+        'decision rule',
+        'take a probability from 0.5 to below 1, or a ratio of 1 to 100; 4 is usual',
       )) ??
   badType(asked.engineType);

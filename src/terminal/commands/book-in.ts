@@ -1,6 +1,7 @@
 /** @module `endfloat book-in`: begins a job with the engine type file as it stands now. */
 
 import { readRequest } from '../../job/read-command.ts';
+import { readRule } from '../../measure/read-rule.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
@@ -18,6 +19,7 @@ const keys: readonly Key[] = [
   optional(text('number', 'J-12')),
   optional(text('shop', '"Saltmarsh Bench & Bore"')),
   optional(number('conformance', '0.95')),
+  optional(text('rule', '"simple 4"')),
   optional(figure('hours-wanted', 'time', '5000h')),
   optional(number('days-wanted', '20')),
 ];
@@ -32,7 +34,7 @@ export const bookIn: TerminalCommand = {
   name: 'book-in',
   summary: 'begin a job: whose engine, which, why',
   usage: ['book-in ENGINE-FILE key=value…'],
-  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95.`,
+  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95.\nA rule is guarded 95 % (ISO 14253-1, taken where none is given), simple 4 or shared risk 50 %.`,
   options: signingOptions,
   words: [1, 32],
   run: async (given) => {
@@ -45,7 +47,15 @@ export const bookIn: TerminalCommand = {
     const engineType = new TextDecoder().decode(read.value.bytes);
     return inWorkshop<Outcome>(given, true, async (store) => {
       const numbers = (await store.list()).map((line) => line.number);
-      const { hours, 'hours-wanted': hoursWanted, 'days-wanted': daysWanted, ...rest } = values.value;
+      const {
+        hours,
+        'hours-wanted': hoursWanted,
+        'days-wanted': daysWanted,
+        rule: ruleTyped,
+        ...rest
+      } = values.value;
+      const rule = ruleTyped === undefined ? undefined : readRule(String(ruleTyped));
+      if (rule?.kind === 'refused') return rule;
       const request = readRequest({
         kind: 'book in',
         number: nextNumber(numbers),
@@ -55,6 +65,7 @@ export const bookIn: TerminalCommand = {
         hoursRun: hours,
         ...(hoursWanted === undefined ? {} : { hoursWanted }),
         ...(daysWanted === undefined ? {} : { daysWanted }),
+        ...(rule === undefined ? {} : { rule: rule.value }),
       });
       if (request.kind === 'refused') return request;
       const number = request.value.kind === 'book in' ? request.value.number : '';
