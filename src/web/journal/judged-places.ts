@@ -14,7 +14,13 @@ export interface JudgedPlaces {
   readonly marks: ReadonlyMap<PlaceId, Mark>;
 }
 
-const operandsOf = (expression: Expression): readonly string[] => {
+interface Operand {
+  readonly name: string;
+  /** Whether it is looked at in all its places, not only in the one concerned. */
+  readonly everywhere: boolean;
+}
+
+const operandsOf = (expression: Expression): readonly Operand[] => {
   switch (expression.kind) {
     case 'difference':
       return [...operandsOf(expression.from), ...operandsOf(expression.less)];
@@ -22,20 +28,25 @@ const operandsOf = (expression: Expression): readonly string[] => {
       return expression.of.flatMap(operandsOf);
     case 'factor':
       return operandsOf(expression.of);
+    case 'range over places':
+    case 'range over neighbours':
+      return [{ name: expression.of, everywhere: true }];
     default:
-      return [expression.of];
+      return [{ name: expression.of, everywhere: false }];
   }
 };
 
 /** Keys of the cells that a characteristic at a place is worked out from. */
-const cellsBehind = (engine: EngineType, known: Characteristic, place: Place): readonly string[] =>
-  known.derived
-    ? operandsOf(known.derived).flatMap((name) => {
-        const operand = engine.characteristics.get(name);
-        const at = operand && engine.places.get(operandPlace(engine, place, operand.at));
-        return operand && at && operand !== known ? cellsBehind(engine, operand, at) : [];
-      })
-    : cellsOf(engine, known.name, place.id).map(cellKey);
+const cellsBehind = (engine: EngineType, known: Characteristic, place: Place): readonly string[] => {
+  if (!known.derived) return cellsOf(engine, known.name, place.id).map(cellKey);
+  return operandsOf(known.derived).flatMap(({ name, everywhere }) => {
+    const operand = engine.characteristics.get(name);
+    if (!operand || operand === known) return [];
+    const at = engine.places.get(operandPlace(engine, place, operand.at));
+    const places = everywhere ? placesOf(engine, operand) : at ? [at] : [];
+    return places.flatMap((one) => cellsBehind(engine, operand, one));
+  });
+};
 
 const indexes = new WeakMap<EngineType, ReadonlyMap<string, ReadonlySet<PlaceId>>>();
 
@@ -86,7 +97,8 @@ export const placesJudge = (): ((sheet: Sheet) => JudgedPlaces) => {
       ? new Set(changedCells(before.sheet, sheet).flatMap((key) => [...(index.get(key) ?? [])]))
       : new Set(sheet.engine.places.keys());
     const judged = new Map(before?.places.judged);
-    let marks = before?.places.marks ?? new Map<PlaceId, Mark>();
+    let marks: ReadonlyMap<PlaceId, Mark> =
+      last?.sheet.engine === sheet.engine ? last.places.marks : new Map<PlaceId, Mark>();
     for (const id of touched) {
       const place = sheet.engine.places.get(id);
       if (!place) continue;
