@@ -1,7 +1,7 @@
 /** @module Doubts about rows that are equal to the last digit. */
 import { resolutionOf, type Typed, typedText } from '../quantity/typed.ts';
 import { greatestOdds, oddsText, raisedAt } from './odds.ts';
-import { type Known, placesApart } from './reading-doubts.ts';
+import { cellsApart, type Known, placesApart } from './reading-doubts.ts';
 import { copiedOdds, copiedRow } from './slips/copied-row.ts';
 import type { Taken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
@@ -34,7 +34,7 @@ export const copiedRowDoubts = (known: Known, rows: readonly (readonly Taken[])[
           cells: row.length,
           step,
           apart: 2 * placesApart(known.own, first.u),
-          noise: first.u / 2,
+          noise: cellsApart(first.u),
           rows: rows.length - 1,
         },
         known.priors[copiedRow.name] ?? 0,

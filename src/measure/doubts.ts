@@ -1,5 +1,6 @@
 /** @module Readings that look wrong: the odds of the usual slips against an honest reading. */
-import type { Characteristic } from '../engine/engine-type.ts';
+import type { Characteristic, Limits } from '../engine/engine-type.ts';
+import { quantityOf } from '../engine/shown-in.ts';
 import { copiedRowDoubts } from './copied-row-doubts.ts';
 import { expectationOf } from './expectation.ts';
 import { aroundOthers } from './honest.ts';
@@ -7,9 +8,11 @@ import { instrumentDoubts } from './instrument-doubts.ts';
 import { limitsOf } from './limits.ts';
 import { median } from './neighbours.ts';
 import { packDoubts } from './pack-doubts.ts';
+import { cellKey, type Reading } from './reading.ts';
 import { type Known, readingDoubts } from './reading-doubts.ts';
 import { isBore, isRingGap, ringGapDoubts } from './ring-gap-doubts.ts';
 import { rowDoubts } from './row-doubts.ts';
+import { cellsOf, placesOf } from './scheme.ts';
 import type { Sheet } from './sheet.ts';
 import { type Priors, usualPriors } from './slips/priors.ts';
 import { retakenRowDoubts } from './swapped-row-doubts.ts';
@@ -23,7 +26,36 @@ interface Looked {
   readonly doubts: readonly Doubt[];
 }
 
+/** What was looked at before, as long as it was just this: a sheet that grows keeps the readings it had. */
+interface Kept {
+  readonly readings: readonly (readonly Reading[] | undefined)[];
+  readonly instruments: Sheet['instruments'];
+  readonly limits: Limits | undefined;
+  readonly priors: Priors;
+  readonly looked: Looked | undefined;
+}
+
+const kept = new WeakMap<Characteristic, Kept>();
+
 const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
+  const { instruments } = sheet;
+  const limits = limitsOf(sheet, characteristic.name);
+  const readings = placesOf(sheet.engine, characteristic).flatMap(({ id }) =>
+    cellsOf(sheet.engine, characteristic.name, id).map((cell) => sheet.readings.get(cellKey(cell))),
+  );
+  const before = kept.get(characteristic);
+  const same =
+    before?.instruments === instruments &&
+    before.limits === limits &&
+    before.priors === priors &&
+    before.readings.every((each, at) => each === readings[at]);
+  if (same) return before.looked;
+  const looked = look(sheet, characteristic, priors);
+  kept.set(characteristic, { readings, instruments, limits, priors, looked });
+  return looked;
+};
+
+const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
   const read = rowsOf(sheet, characteristic);
   const first = read[0]?.[0];
   if (!first) return undefined;
@@ -44,7 +76,8 @@ const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors):
 
 const ofSheet = (sheet: Sheet, priors: Priors): readonly Doubt[] => {
   const looked = [...sheet.engine.characteristics.values()]
-    .filter(({ derived }) => !derived)
+    // The slips and what honest sizes look like are known for lengths alone.
+    .filter((characteristic) => !characteristic.derived && quantityOf(characteristic) === 'length')
     .flatMap((characteristic) => lookedAt(sheet, characteristic, priors) ?? []);
   const bores = looked.find(({ known }) => isBore(known.characteristic))?.rows ?? [];
   return [
@@ -75,11 +108,11 @@ const doubted = new WeakMap<Sheet, WeakMap<Priors, readonly Doubt[]>>();
  * @source  Bayes's rule; the chances and shapes are common practice, no source
  */
 export const doubtsOf = (sheet: Sheet, priors: Priors = usualPriors): readonly Doubt[] => {
-  const kept = doubted.get(sheet) ?? new WeakMap<Priors, readonly Doubt[]>();
-  doubted.set(sheet, kept);
-  const before = kept.get(priors);
+  const told = doubted.get(sheet) ?? new WeakMap<Priors, readonly Doubt[]>();
+  doubted.set(sheet, told);
+  const before = told.get(priors);
   if (before) return before;
   const found = ofSheet(sheet, priors);
-  kept.set(priors, found);
+  told.set(priors, found);
   return found;
 };

@@ -32,12 +32,12 @@ interface Way {
 
 /*
  * Shares of the mixture: common practice, no source. A quarter of the parts that come to the bench are hardly
- * worn; most are worn, and one in seven of those past the limit; one in seventy is seized or ruined and may be
+ * worn; most are worn, and one in seven of those past the limit; one in thirty is seized or ruined and may be
  * anywhere beyond; and a part that seems to have grown, one in two hundred, is dirt, a burr or plating.
  */
 const unworn = 0.24;
-const worn = 0.74;
-const ruined = 0.015;
+const worn = 0.725;
+const ruined = 0.03;
 const grown = 0.005;
 /** Anything can happen, per mm near the size and less far from it, so that no odds are endless. */
 const anything = 1e-5;

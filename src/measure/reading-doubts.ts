@@ -5,7 +5,7 @@ import type { Expectation } from './expectation.ts';
 import { honestOf, type PlaceSays, trustIn } from './honest.ts';
 import { type Neighbours, othersOf } from './neighbours.ts';
 import { oddsAgain, oddsText, raisedAt } from './odds.ts';
-import { type Spread, shapeOf, type Template } from './place-shape.ts';
+import { type Bells, type Spread, shapeOf, type Template } from './place-shape.ts';
 import type { Sheet } from './sheet.ts';
 import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { outsideRange, reachedBy } from './slips/outside-range.ts';
@@ -33,11 +33,14 @@ export const placesApart = (own: Expectation, u: number): number => Math.max(own
 const sameCell = (row: readonly Taken[], { reading: { cell } }: Taken): Taken | undefined =>
   row.find(({ reading }) => reading.cell.plane === cell.plane && reading.cell.axis === cell.axis);
 
+/** How far cells of a place that is evenly worn honestly differ, standard deviation, mm. */
+export const cellsApart = (u: number): number => Math.max(0.7 * u, 0.0015);
+
 const spreadOf = (own: Expectation, u: number): Spread => ({
   middle: own.middle,
   level: 1 + 3 * own.ordinary,
   wear: own.ordinary,
-  noise: Math.max(0.7 * u, 0.0015),
+  noise: cellsApart(u),
 });
 
 /** Other places that were read in all these cells, to be followed in their shape; three speak for all. */
@@ -63,18 +66,24 @@ const sayings = (
   known: Known,
 ): readonly (PlaceSays | undefined)[] => {
   const { own, characteristic } = known;
-  const trust = row.map(({ size }) => trustIn(size, own));
-  return row.map((one, at) => {
-    const heard = row.filter((_, index) => index === at || (trust[index] ?? 0) >= leastTrust);
-    if (heard.length < 2) return undefined;
+  const trust = new Map(row.map((one) => [one, trustIn(one.size, own)]));
+  const trusted = row.filter((one) => (trust.get(one) ?? 0) >= leastTrust);
+  const bellsOf = (heard: readonly Taken[]): ReadonlyMap<Taken, Bells> => {
+    if (heard.length < 2) return new Map();
     const cells = heard.map(({ size, reading }) => ({
       size,
       plane: characteristic.planes.indexOf(reading.cell.plane),
       axis: characteristic.axes.indexOf(reading.cell.axis),
     }));
-    const bells = shapeOf(cells, spreadOf(own, one.u), templatesFor(heard, rows, row))[heard.indexOf(one)];
-    const others = trust.filter((each, index) => index !== at && each >= leastTrust);
-    const mean = others.reduce((sum, each) => sum + each, 0) / others.length;
+    const u = Math.max(...heard.map((one) => one.u));
+    const bells = shapeOf(cells, spreadOf(own, u), templatesFor(heard, rows, row));
+    return new Map(heard.flatMap((one, at) => (bells[at] ? [[one, bells[at]] as const] : [])));
+  };
+  const together = bellsOf(trusted);
+  return row.map((one) => {
+    const others = trusted.filter((other) => other !== one);
+    const bells = (trusted.includes(one) ? together : bellsOf([...others, one])).get(one);
+    const mean = others.reduce((sum, other) => sum + (trust.get(other) ?? 0), 0) / others.length;
     const believable = mean / (mean + (1 - mean) * togetherWrong ** (others.length - 1));
     return bells && { bells, cells: others.length, trust: believable };
   });

@@ -6,6 +6,7 @@ import { greatestOdds, oddsAgain, oddsText, raisedAt } from './odds.ts';
 import type { Known } from './reading-doubts.ts';
 import { placesApart } from './reading-doubts.ts';
 import { constantOffset, offsetOf } from './slips/constant-offset.ts';
+import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { shifted } from './slips/shifted.ts';
 import { type Suspect, suspectsOf } from './suspicion.ts';
 import { confirmations, type Taken } from './taken.ts';
@@ -114,6 +115,27 @@ const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: 
   };
 };
 
+/** A row of which every reading lies past what the part was made to, and no slip that would account for all of it. */
+const grownRowDoubt = (known: Known, row: readonly Taken[]): Doubt | undefined => {
+  const { own, priors, sheet, characteristic } = known;
+  const [first] = row;
+  const chance = priors[grownPart.name] ?? 0;
+  const each = row.map(({ size, u }) => grownOdds(own, size, u, chance));
+  const odds = oddsAgain(Math.min(...each), Math.min(...row.map((taken) => confirmations(sheet, taken))));
+  if (!first || odds < raisedAt) return undefined;
+  const grown = Math.min(...row.map(({ size }) => own.grownBy(size)));
+  const figures = row.map(({ reading }) => typedText(reading.typed)).join(', ');
+  return {
+    id: `${grownPart.name}:row ${first.place.id}|${characteristic.name}`,
+    slip: grownPart.name,
+    says: `${first.place.title}, ${characteristic.title}: the whole row, ${figures}, is ${grown.toFixed(3)} mm and more past what it was made to, and worn parts do not grow, ${oddsText(odds)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    readings: row.map(({ reading }) => reading.id),
+    places: [first.place.id],
+    likely: row.map(({ reading }) => reading.typed),
+    odds,
+  };
+};
+
 /** Doubts about sets of readings that are off together; single readings are looked at after them. */
 export const rowDoubts = (known: Known, given: readonly (readonly Taken[])[]): RowDoubts => {
   const { own } = known;
@@ -126,18 +148,22 @@ export const rowDoubts = (known: Known, given: readonly (readonly Taken[])[]): R
   const levels = found.rows.map(levelOf);
   const u = given[0]?.[0]?.u ?? 0;
   const others = othersOf(levels, placesApart(own, u), (size) => trustIn(size, own));
-  return found.rows.reduce((before, row, at) => {
-    const seen = row.length < 2 || row.some(({ reading }) => before.doubted.has(reading.id));
-    const suspicion = seen ? undefined : suspicionOf(known, row, others[at]);
-    if (!suspicion) return before;
-    const moved = row.map((taken, index) => ({
-      ...taken,
-      size: suspicion.suspects[index]?.size ?? taken.size,
-    }));
-    return {
-      rows: before.rows.with(at, moved),
-      doubts: [...before.doubts, wholeRowDoubt(known, row, suspicion)],
-      doubted: new Set([...before.doubted, ...row.map(({ reading }) => reading.id)]),
-    };
-  }, found);
+  const rows = [...found.rows];
+  const doubts = [...found.doubts];
+  const doubted = new Set(found.doubted);
+  for (const [at, row] of found.rows.entries()) {
+    if (row.length < 2 || row.some(({ reading }) => doubted.has(reading.id))) continue;
+    const suspicion = suspicionOf(known, row, others[at]);
+    const doubt = suspicion ? wholeRowDoubt(known, row, suspicion) : grownRowDoubt(known, row);
+    if (!doubt) continue;
+    doubts.push(doubt);
+    for (const { reading } of row) doubted.add(reading.id);
+    if (suspicion) {
+      rows[at] = row.map((taken, index) => ({
+        ...taken,
+        size: suspicion.suspects[index]?.size ?? taken.size,
+      }));
+    }
+  }
+  return { rows, doubts, doubted };
 };

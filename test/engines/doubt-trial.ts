@@ -47,8 +47,8 @@ export const instrumentOf = ({ instrument, limits }: Characteristic): Instrument
 const readAll = (sizes: readonly TrueSize[], instrument: Instrument, random: () => number) =>
   sizes.map(({ cell, size }, at) => readBy(instrument, cell, size, `r${at}`, random));
 
-const doubted = (engine: EngineType, readings: readonly Reading[]) =>
-  doubtsOf(layOut(engine, readings, instruments));
+const doubted = (engine: EngineType, readings: readonly Reading[], instrument: Instrument) =>
+  doubtsOf(layOut(engine, readings, [...instruments, instrument]));
 
 /** Less than dirt, a burr and the last digit may do together, mm: common practice, no source. */
 const dirt = 0.02;
@@ -78,8 +78,8 @@ export const trySlip = (
     const truth = sizes[at];
     const typed = reading && slipped(reading, instrument, slip, random);
     if (!reading || !truth || !typed || Math.abs(offBy(typed, reading.typed)) < gross - 1e-9) continue;
-    const doubts = doubted(engine, honest.with(at, { ...reading, typed })).filter(({ readings }) =>
-      readings.includes(reading.id),
+    const doubts = doubted(engine, honest.with(at, { ...reading, typed }), instrument).filter(
+      ({ readings }) => readings.includes(reading.id),
     );
     const shown = truth.size + offBy(typed, reading.typed);
     const within = isUntold(shown, when === 'first reading' ? truth.anywhere : truth.leeway);
@@ -113,7 +113,7 @@ export const tryHonest = (
     const pattern = patterns[count % patterns.length] ?? 'even';
     const all = readAll(wornSizes(characteristic, pattern, random, engine), instrument, random);
     const known = (length: number) =>
-      new Set(doubted(engine, all.slice(0, length)).flatMap(({ readings }) => readings));
+      new Set(doubted(engine, all.slice(0, length), instrument).flatMap(({ readings }) => readings));
     honest += all.length;
     if (when === 'whole scheme') alarms += known(all.length).size;
     else alarms += all.filter(({ id }, at) => known(at + 1).has(id)).length;

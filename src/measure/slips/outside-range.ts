@@ -30,11 +30,11 @@ const millimetres = (typed: Typed): number => {
  * @source  common practice, no source
  */
 export const reachedBy = ({ range, kind, setTo }: Instrument, typed: Typed): boolean => {
-  // Set in a master, it shows how far a size is off, which may be next to nothing.
-  if (setTo) return true;
+  // Set in a master, it shows how far a size is off, which may be next to nothing; blades are laid together.
+  if (setTo || kind === 'feeler set') return true;
   const [least = 0, greatest = 0, shown = 0] = [range.least, range.greatest, typed].map(millimetres);
   const size = signed.includes(kind) ? Math.abs(shown) : shown;
   const more = overrun * Math.abs(greatest - least);
-  const below = size < least - more && kind !== 'feeler set' && size !== 0;
+  const below = size < least - more && size !== 0;
   return !(below || size > greatest + more);
 };

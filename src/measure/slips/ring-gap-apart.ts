@@ -8,9 +8,9 @@ export const ringGapApart: KnownSlip = {
   chance: 0.02,
 };
 
-/** A ring fitted closer than the manual asks for, once in a hundred, by about so much, mm: common practice, no source. */
-const closer = 0.01;
-const byAbout = 0.03;
+/** A ring fitted closer than the manual asks for, once in two hundred, by about so much, mm: common practice, no source. */
+const closer = 0.005;
+const byAbout = 0.02;
 /** A gap that is wrong may be anything within about a millimetre, per mm. */
 const anywhere = 1;
 

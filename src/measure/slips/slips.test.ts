@@ -117,6 +117,11 @@ describe('a wrong sign', () => {
 });
 
 describe('the range of an instrument', () => {
+  it('is no matter to one that was set in a master, which shows how far a size is off', () => {
+    const setTo = { master: 'ring-60', size: typed('60'), shown: typed('0') };
+    expect(reachedBy({ ...micrometer, kind: 'bore gauge', setTo }, typed('0.012'))).toBe(true);
+  });
+
   it.each([
     ['54.98', 'mm', true],
     ['50', 'mm', true],
@@ -131,14 +136,14 @@ describe('the range of an instrument', () => {
     expect(reachedBy(micrometer, typed(text, unit))).toBe(shown);
   });
 
-  it('is no matter to feelers below their thinnest, nor to the sign of a pointer', () => {
+  it('is no matter to feelers, which are laid together, nor to the sign of a pointer', () => {
     const feelers = {
       ...micrometer,
       kind: 'feeler set',
       range: { least: typed('0.03'), greatest: typed('1') },
     };
     expect(reachedBy(feelers, typed('0.02'))).toBe(true);
-    expect(reachedBy(feelers, typed('1.2'))).toBe(false);
+    expect(reachedBy(feelers, typed('1.2'))).toBe(true);
     expect(reachedBy(dial, typed('-0.3'))).toBe(true);
     expect(reachedBy(dial, typed('-12.5'))).toBe(false);
   });
