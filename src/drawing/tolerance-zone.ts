@@ -1,5 +1,6 @@
 /** @module A size on its tolerance zone: limits as made, limits for going back, the value measured and its spread. */
 import type { Bounds, Limits } from '../engine/engine-type.ts';
+import { bareFigure, figureText, inMillimetres, type ShownIn, shownStep } from '../engine/shown-in.ts';
 import type { Verdict } from '../measure/verdict-model.ts';
 import { arrowHead, type Box, boxed, dimension, hatched, lettering, line, pens } from './ink.ts';
 import { round, type SvgNode, sheetOf, svg } from './svg.ts';
@@ -7,11 +8,13 @@ import { round, type SvgNode, sheetOf, svg } from './svg.ts';
 export interface Zone {
   readonly title: string;
   readonly limits: Limits;
-  /** mm. */
+  /** In the core's unit, as the limits are: mm for a length. */
   readonly value?: number;
-  /** Half width of the 95 % interval, mm. */
+  /** Half width of the 95 % interval. */
   readonly expanded?: number;
   readonly verdict: Verdict;
+  /** Millimetres where it is left out. */
+  readonly shown?: ShownIn;
 }
 
 const width = 640;
@@ -25,7 +28,7 @@ const finite = (...values: readonly (number | undefined)[]): readonly number[] =
   values.filter((value) => value !== undefined);
 
 /** The stretch of sizes drawn: the limits with as much room again, and the value unless it is far beyond them. */
-const stretch = ({ limits, value, expanded = 0 }: Zone): readonly [number, number] => {
+const stretch = ({ limits, value, expanded = 0, shown = inMillimetres }: Zone): readonly [number, number] => {
   const bounds = finite(
     limits.new.least,
     limits.new.greatest,
@@ -34,7 +37,7 @@ const stretch = ({ limits, value, expanded = 0 }: Zone): readonly [number, numbe
   );
   const low = Math.min(...bounds);
   const high = Math.max(...bounds);
-  const span = Math.max(high - low, expanded * 4, 0.004);
+  const span = Math.max(high - low, expanded * 4, 4 * shownStep(shown));
   const near = value !== undefined && value > low - 2 * span && value < high + 2 * span;
   const from = Math.min(low, near ? value - expanded : low);
   const to = Math.max(high, near ? value + expanded : high);
@@ -42,14 +45,14 @@ const stretch = ({ limits, value, expanded = 0 }: Zone): readonly [number, numbe
   return [from - room, to + room];
 };
 
-const figures = (value: number): string => value.toFixed(3);
-
 /** Words for a screen reader and for the foot of the drawing. */
-const boundsWords = (bounds: Bounds): string => {
+const boundsWords = (bounds: Bounds, shown: ShownIn): string => {
   const { least, greatest } = bounds;
-  if (least !== undefined && greatest !== undefined) return `${figures(least)} to ${figures(greatest)} mm`;
-  if (least !== undefined) return `at least ${figures(least)} mm`;
-  return greatest !== undefined ? `at most ${figures(greatest)} mm` : 'not given';
+  if (least !== undefined && greatest !== undefined) {
+    return `${bareFigure(least, shown)} to ${figureText(greatest, shown)}`;
+  }
+  if (least !== undefined) return `at least ${figureText(least, shown)}`;
+  return greatest !== undefined ? `at most ${figureText(greatest, shown)}` : 'not given';
 };
 
 const placedAt = (x: number): SvgNode['attributes'] => ({
@@ -73,13 +76,14 @@ const bandLabels = (
   bounds: Bounds,
   at: (size: number) => number,
   y: number,
+  shown: ShownIn,
 ): readonly SvgNode[] => {
   const ends = finite(bounds.least, bounds.greatest);
   const xs = apart(ends.map(at), 64);
   const from = bounds.least === undefined ? left : at(bounds.least);
   const to = bounds.greatest === undefined ? right : at(bounds.greatest);
   const labelled = ends.map((end, index) =>
-    lettering(figures(end), xs[index] ?? 0, y, {
+    lettering(bareFigure(end, shown), xs[index] ?? 0, y, {
       'font-size': 14,
       'font-weight': 600,
       ...placedAt(xs[index] ?? 0),
@@ -124,7 +128,7 @@ const curve = (at: (size: number) => number, value: number, expanded: number): S
 };
 
 const measured = (zone: Zone, at: (size: number) => number, from: number, to: number): readonly SvgNode[] => {
-  const { value, expanded } = zone;
+  const { value, expanded, shown = inMillimetres } = zone;
   if (value === undefined) return [];
   const y = bandTop + bandHeight + 54;
   if (value < from || value > to) {
@@ -132,7 +136,7 @@ const measured = (zone: Zone, at: (size: number) => number, from: number, to: nu
     const x = low ? left : right;
     return [
       arrowHead(x, bandTop + bandHeight / 2, low ? 'left' : 'right', pens.accent),
-      lettering(`${figures(value)} mm: far ${low ? 'below' : 'above'}, off this drawing`, x, y, {
+      lettering(`${figureText(value, shown)}: far ${low ? 'below' : 'above'}, off this drawing`, x, y, {
         'font-size': 15,
         'font-weight': 700,
         'text-anchor': low ? 'start' : 'end',
@@ -147,7 +151,7 @@ const measured = (zone: Zone, at: (size: number) => number, from: number, to: nu
           curve(at, value, expanded),
           ...dimension(at(value - expanded), at(value + expanded), bandTop + bandHeight + 26, pens.accent),
         ];
-  const words = `${figures(value)}${expanded === undefined ? '' : ` ± ${figures(expanded)}`} mm: ${zone.verdict}`;
+  const words = `${bareFigure(value, shown)}${expanded === undefined ? '' : ` ± ${bareFigure(expanded, shown)}`} ${shown.unit}: ${zone.verdict}`;
   return [
     ...spread,
     line(x, bandTop - 6, x, bandTop + bandHeight + 36, { stroke: pens.accent, 'stroke-width': 2.6 }),
@@ -162,7 +166,7 @@ const measured = (zone: Zone, at: (size: number) => number, from: number, to: nu
 export const toleranceZone = (zone: Zone): SvgNode => {
   const [from, to] = stretch(zone);
   const at = (size: number) => left + ((size - from) / (to - from)) * (right - left);
-  const { limits, value, expanded, verdict } = zone;
+  const { limits, value, expanded, verdict, shown = inMillimetres } = zone;
   const band = (bounds: Bounds) => {
     const start = bounds.least === undefined ? left : at(bounds.least);
     const end = bounds.greatest === undefined ? right : at(bounds.greatest);
@@ -174,19 +178,19 @@ export const toleranceZone = (zone: Zone): SvgNode => {
   const size =
     value === undefined
       ? 'Nothing measured yet.'
-      : `Measured ${figures(value)} mm${expanded === undefined ? '' : `, give or take ${figures(expanded)} mm`}: ${verdict}.`;
+      : `Measured ${figureText(value, shown)}${expanded === undefined ? '' : `, give or take ${figureText(expanded, shown)}`}: ${verdict}.`;
   return sheetOf(
     { width, height },
     {
       title: `${zone.title} on its tolerance zone`,
-      description: `As made ${boundsWords(limits.new)}. May go back ${boundsWords(limits.goesBack)}. ${size}`,
+      description: `As made ${boundsWords(limits.new, shown)}. May go back ${boundsWords(limits.goesBack, shown)}. ${size}`,
     },
     line(left, bandTop + bandHeight, right, bandTop + bandHeight, { stroke: pens.faint, 'stroke-width': 1 }),
     ...(given(limits.goesBack)
       ? [
           ...limitLines(limits.goesBack, back, 2),
           hatched(back, 16, 'rising', pens.faint),
-          ...bandLabels('may go back', limits.goesBack, at, 30),
+          ...bandLabels('may go back', limits.goesBack, at, 30, shown),
         ]
       : []),
     ...(given(limits.new)
@@ -194,7 +198,7 @@ export const toleranceZone = (zone: Zone): SvgNode => {
           boxed(made, { fill: pens.paper }),
           ...limitLines(limits.new, made, 1.2),
           hatched(made, 6, 'falling', pens.ink),
-          ...bandLabels('as made', limits.new, at, 70),
+          ...bandLabels('as made', limits.new, at, 70, shown),
         ]
       : []),
     ...measured(zone, at, from, to),

@@ -43,6 +43,7 @@ const characteristicOf = (
   name,
   title: file.title,
   at: file.at,
+  ...given('quantity', file.quantity),
   planes: file.scheme?.planes ?? [''],
   axes: file.scheme?.axes ?? [''],
   wears: file.wears,
@@ -51,7 +52,8 @@ const characteristicOf = (
   ...given('material', file.material),
   ...given(
     'limits',
-    file.limits && readLimits(reader, file.limits, file.wears, ['characteristics', name, 'limits']),
+    file.limits &&
+      readLimits(reader, file.limits, file.wears, ['characteristics', name, 'limits'], file.quantity),
   ),
   ...given('source', file.source),
 });

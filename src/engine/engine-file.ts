@@ -28,6 +28,8 @@ export type ExpressionFile =
   | { readonly mean: string }
   | { readonly 'range-over-axes': string }
   | { readonly 'range-over-planes': string }
+  | { readonly 'range-over-places': string }
+  | { readonly 'range-over-neighbours': string }
   | { readonly difference: readonly [ExpressionFile, ExpressionFile] }
   | { readonly sum: readonly ExpressionFile[] }
   | { readonly factor: readonly [number, ExpressionFile] };
@@ -40,6 +42,8 @@ const expression: z.ZodType<ExpressionFile> = z.lazy(() =>
     z.strictObject({ mean: name }),
     z.strictObject({ 'range-over-axes': name }),
     z.strictObject({ 'range-over-planes': name }),
+    z.strictObject({ 'range-over-places': name }),
+    z.strictObject({ 'range-over-neighbours': name }),
     z.strictObject({ difference: z.tuple([expression, expression]) }),
     z.strictObject({ sum: z.array(expression).min(2).max(12) }),
     z.strictObject({ factor: z.tuple([z.number(), expression]) }),
@@ -62,6 +66,10 @@ const placeKind = z.strictObject({
 const characteristic = z.strictObject({
   title: words,
   at: name.describe('the kind of place'),
+  quantity: z
+    .enum(['length', 'angle', 'force', 'torque', 'pressure', 'mass'])
+    .optional()
+    .describe('what it is a figure of; a length where nothing is said'),
   scheme: z
     .strictObject({ planes: names.optional(), axes: names.optional() })
     .optional()
@@ -77,6 +85,11 @@ const characteristic = z.strictObject({
       'feeler set',
       'caliper',
       'ball micrometer',
+      'spring tester',
+      'protractor',
+      'torque wrench',
+      'pressure gauge',
+      'scales',
     ])
     .optional(),
   material: z

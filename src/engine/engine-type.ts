@@ -24,10 +24,13 @@ export interface PlaceKind {
   readonly drawn: string;
 }
 
-/** An interval open where a bound is missing; figures in mm, with the words of the manual. */
+/** What a characteristic is a figure of. */
+export type Quantity = 'length' | 'angle' | 'force' | 'torque' | 'pressure' | 'mass';
+
+/** An interval open where a bound is missing; figures in the core's unit of their quantity, mm for a length. */
 export interface Bounds {
-  readonly least?: Millimetres;
-  readonly greatest?: Millimetres;
+  readonly least?: number;
+  readonly greatest?: number;
 }
 
 export interface Limits {
@@ -42,7 +45,14 @@ export interface Limits {
 export type Expression =
   | { readonly kind: 'reading'; readonly of: string }
   | {
-      readonly kind: 'least' | 'greatest' | 'mean' | 'range over axes' | 'range over planes';
+      readonly kind:
+        | 'least'
+        | 'greatest'
+        | 'mean'
+        | 'range over axes'
+        | 'range over planes'
+        | 'range over places'
+        | 'range over neighbours';
       readonly of: string;
     }
   | { readonly kind: 'difference'; readonly from: Expression; readonly less: Expression }
@@ -57,6 +67,8 @@ export interface Characteristic {
   readonly title: string;
   /** Kind of place. */
   readonly at: string;
+  /** A length where it is left out. */
+  readonly quantity?: Quantity;
   /** `['']` where the scheme names none, so that every characteristic has at least one cell. */
   readonly planes: readonly string[];
   readonly axes: readonly string[];

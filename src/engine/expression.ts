@@ -10,6 +10,10 @@ export const readExpression = (file: ExpressionFile): Expression => {
   if ('mean' in file) return { kind: 'mean', of: file.mean };
   if ('range-over-axes' in file) return { kind: 'range over axes', of: file['range-over-axes'] };
   if ('range-over-planes' in file) return { kind: 'range over planes', of: file['range-over-planes'] };
+  if ('range-over-places' in file) return { kind: 'range over places', of: file['range-over-places'] };
+  if ('range-over-neighbours' in file) {
+    return { kind: 'range over neighbours', of: file['range-over-neighbours'] };
+  }
   if ('sum' in file) return { kind: 'sum', of: file.sum.map(readExpression) };
   if ('factor' in file) {
     return { kind: 'factor', factor: file.factor[0], of: readExpression(file.factor[1]) };
@@ -21,7 +25,7 @@ export const readExpression = (file: ExpressionFile): Expression => {
 /** One place in an expression where a characteristic is named. */
 export interface Operand {
   readonly of: string;
-  readonly kind: 'reading' | 'least' | 'greatest' | 'mean' | 'range over axes' | 'range over planes';
+  readonly kind: Exclude<Expression['kind'], 'difference' | 'sum' | 'factor'>;
 }
 
 /** The characteristics that an expression names, in their order, as often as it names them. */
@@ -39,6 +43,8 @@ export const operandsOf = (expression: Expression): readonly Operand[] => {
     case 'mean':
     case 'range over axes':
     case 'range over planes':
+    case 'range over places':
+    case 'range over neighbours':
       return [{ of: expression.of, kind: expression.kind }];
     default:
       return expression satisfies never;

@@ -1,7 +1,8 @@
 /** @module Which fields of an engine type hold a figure with a unit, and of which kind. */
+import type { Quantity } from './engine-type.ts';
 import type { FilePath } from './file-path.ts';
 
-export type FigureKind = 'length' | 'time' | 'torque' | 'angle-per-length';
+export type FigureKind = Quantity | 'time' | 'angle-per-length';
 
 const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['stroke', 'length'],

@@ -17,6 +17,8 @@ export const intervalOf = (expression: Expression, sizeOf: SizeOf): Interval | u
     }
     case 'range over axes':
     case 'range over planes':
+    case 'range over places':
+    case 'range over neighbours':
       return undefined;
     case 'difference': {
       const from = intervalOf(expression.from, sizeOf);

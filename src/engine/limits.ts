@@ -1,29 +1,29 @@
 /** @module Limits of an engine type: as printed, as made, and as a used part may go back. */
 import type { z } from 'zod';
-import { mm } from '../quantity/brand.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { limitsFile } from './engine-file.ts';
-import type { Bounds, Characteristic, Limits } from './engine-type.ts';
+import type { Bounds, Characteristic, Limits, Quantity } from './engine-type.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
 
 type LimitsFile = z.infer<typeof limitsFile>;
 type BoundsFile = NonNullable<LimitsFile['new']>;
 
-/** Bounds in millimetres; each figure is also put down as printed, under `under.least` and `under.greatest`. */
+/** Bounds in the core's unit of their quantity; each figure is also put down as printed, under `under.least` and `under.greatest`. */
 export const readBounds = (
   reader: FigureReader,
   bounds: BoundsFile | undefined,
   path: FilePath,
   printed: Record<string, Typed> = {},
   under = '',
+  quantity: Quantity = 'length',
 ): Bounds => {
   const read = (side: 'least' | 'greatest') => {
     const text = bounds?.[side];
     if (text === undefined) return {};
-    const figure = readFigure(reader, text, 'length', [...path, side]);
+    const figure = readFigure(reader, text, quantity, [...path, side]);
     printed[`${under}.${side}`] = figure.typed;
-    return { [side]: mm(figure.amount) };
+    return { [side]: figure.amount };
   };
   return { ...read('least'), ...read('greatest') };
 };
@@ -44,9 +44,10 @@ export const readLimits = (
   file: LimitsFile,
   wears: Characteristic['wears'],
   path: FilePath,
+  quantity?: Quantity,
 ): Limits => {
   const printed: Record<string, Typed> = {};
-  const made = readBounds(reader, file.new, [...path, 'new'], printed, 'new');
-  const wear = readBounds(reader, file.wear, [...path, 'wear'], printed, 'wear');
+  const made = readBounds(reader, file.new, [...path, 'new'], printed, 'new', quantity);
+  const wear = readBounds(reader, file.wear, [...path, 'wear'], printed, 'wear', quantity);
   return { new: made, goesBack: goesBack(made, wear, wears), printed };
 };

@@ -64,6 +64,10 @@ const examples: Readonly<Record<FigureKind, string>> = {
   time: 'h',
   torque: 'N·m',
   'angle-per-length': 'deg/mm',
+  angle: 'deg',
+  force: 'N',
+  pressure: 'bar',
+  mass: 'g',
 };
 
 const wrongKind = (path: FilePath, value: unknown, expected: string, hint: string): Finding => {
@@ -181,7 +185,7 @@ export const shapeFindings = (issue: Issue, file: unknown, around: FilePath = []
       const form = nearestForm(issue.errors, value);
       if (form !== undefined) return form.flatMap((inner) => shapeFindings(inner, file, path));
       const remedy =
-        'give a name, or one of least, greatest, mean, range-over-axes, range-over-planes, difference, sum, factor';
+        'give a name, or one of least, greatest, mean, range-over-axes, range-over-planes, range-over-places, range-over-neighbours, difference, sum, factor';
       return [{ weight: 'error', path, what: `${valueWords(value)} cannot be computed`, remedy }];
     }
     default:

@@ -83,7 +83,50 @@ const form = (
   };
 };
 
-type Pick = Exclude<Expression['kind'], 'difference' | 'sum' | 'factor'>;
+type OverPlaces = 'range over places' | 'range over neighbours';
+
+type Pick = Exclude<Expression['kind'], 'difference' | 'sum' | 'factor' | OverPlaces>;
+
+/** The places compared with one another: all of the kind, or one with each of those that are numbered next to it. */
+const comparedPlaces = (
+  kind: OverPlaces,
+  of: string,
+  place: Place,
+  engine: EngineType,
+): readonly (readonly Place[])[] => {
+  const at = engine.characteristics.get(of)?.at ?? '';
+  const all = [...engine.places.values()].filter((one) => one.kind === at);
+  if (kind === 'range over places') return [all];
+  const here = all.find(({ id }) => id === operandPlace(engine, place, at));
+  if (!here) return [];
+  return all.filter(({ number }) => Math.abs(number - here.number) === 1).map((next) => [here, next]);
+};
+
+/** How far places lie apart, each by the mean of its sizes: the widest of the groups compared. */
+const rangeOver = (kind: OverPlaces, of: string, place: Place, operands: Operands): Evaluated => {
+  const groups: Uncertain[][] = [];
+  const missing: Cell[] = [];
+  for (const compared of comparedPlaces(kind, of, place, operands.engine)) {
+    const group: Uncertain[] = [];
+    for (const one of compared) {
+      const found = sizesOf(of, one, operands);
+      if (found.kind === 'missing') missing.push(...found.cells);
+      else group.push(mean(found.sizes.map(({ size }) => size)));
+    }
+    groups.push(group);
+  }
+  if (missing.length > 0 || groups.length === 0 || groups.some(({ length }) => length < 2)) {
+    return { kind: 'missing', cells: missing };
+  }
+  return {
+    kind: 'known',
+    value: greatestRange(
+      groups,
+      `widest over ${kind === 'range over places' ? 'places' : 'neighbours'} of ${of}`,
+    ),
+    atMost: (limit) => formAtMost(groups, limit),
+  };
+};
 
 const pick = (kind: Pick, sized: readonly Sized[], whose: string): Evaluated => {
   const sizes = sized.map(({ size }) => size);
@@ -122,6 +165,8 @@ const together = (
  * - least, greatest: the size so picked; where others run it close, it is known as well as an extreme is;
  * - range over axes (ovality): in each plane the greatest less the least over the axes, the greatest of these;
  * - range over planes (taper): along each axis the greatest less the least over the planes, the greatest of these;
+ * - range over places: the greatest less the least of all places of the kind, each by the mean of its sizes;
+ * - range over neighbours: the same of a place and one numbered next to it, the greatest of these;
  * - difference, sum, factor, mean: as written.
  *
  * Influences that operands share by name are carried through, so that a clearance between two parts taken
@@ -131,7 +176,7 @@ const together = (
  * @param expression  from the engine type
  * @param place       where it is worked out
  * @param operands    engine type, and the size in each cell
- * @returns value in mm, or the cells still to be read
+ * @returns value in the core's unit of its operands, mm for lengths, or the cells still to be read
  * @source  JCGM 100:2008, 5.1 and 5.2; ISO 14405-1 for two-point sizes; ovality and taper: common practice, no source
  */
 export const evaluate = (expression: Expression, place: Place, operands: Operands): Evaluated => {
@@ -151,6 +196,9 @@ export const evaluate = (expression: Expression, place: Place, operands: Operand
       return together([evaluate(expression.of, place, operands)], (values) =>
         combine(values.map((value) => [expression.factor, value] as const)),
       );
+    case 'range over places':
+    case 'range over neighbours':
+      return rangeOver(expression.kind, expression.of, place, operands);
     default: {
       const found = sizesOf(expression.of, place, operands);
       return found.kind === 'missing'

@@ -1,10 +1,11 @@
 /** @module A readings file, a table or JSON, to readings, instruments and everything that is wrong in it, row by row. */
-import type { EngineType } from '../engine/engine-type.ts';
+import type { EngineType, Quantity } from '../engine/engine-type.ts';
 import { chooseName } from '../engine/nearest-name.ts';
+import { quantityOf } from '../engine/shown-in.ts';
 import type { RowTrouble, TableRow } from '../engine/table-row.ts';
 import { parseDecimal } from '../quantity/decimal.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
-import { lengthOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
+import { amountOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
 import { csvField } from './csv.ts';
 import type { Instrument } from './instrument.ts';
 import { readInstrument } from './instrument-file.ts';
@@ -42,10 +43,10 @@ const temperatureOf = (text: string): Answer<Typed | undefined> => {
 };
 
 /** The unit may stand in its own column or beside the figure, and not in both. */
-const lengthIn = (figure: string, unit: string): Answer<Typed> => {
-  if (unit === '') return readTyped(figure, 'length');
+const figureIn = (figure: string, unit: string, quantity: Quantity): Answer<Typed> => {
+  if (unit === '') return readTyped(figure, quantity);
   const bare = parseDecimal(figure);
-  return bare.kind === 'refused' ? bare : readTyped(`${figure} ${unit}`, 'length');
+  return bare.kind === 'refused' ? bare : readTyped(`${figure} ${unit}`, quantity);
 };
 
 const isBare = (figure: string): boolean => parseDecimal(figure).kind === 'answer';
@@ -57,7 +58,11 @@ const readingOf = (engine: EngineType, row: Row, boxes: readonly SheetBox[]): An
   const characteristic = engine.characteristics.get(cell.value.characteristic);
   // The printed sheet names the unit at every box.
   const onSheet = fields.box !== '' && fields.unit === '' && isBare(fields.reading);
-  const typed = lengthIn(fields.reading, onSheet ? unitMeant(characteristic) : fields.unit);
+  const typed = figureIn(
+    fields.reading,
+    onSheet ? unitMeant(characteristic) : fields.unit,
+    quantityOf(characteristic),
+  );
   if (typed.kind === 'refused') return typed;
   const temperature = temperatureOf(fields.temperature);
   if (temperature.kind === 'refused') return temperature;
@@ -81,7 +86,7 @@ const rereadings = (taken: readonly Reading[]): readonly RowTrouble[] => {
       {
         ...error(
           rowOf(reading),
-          `the cell is read again in ${counts.id.replace('-', ' ')}, and the last reading counts`,
+          `the cell is read again in ${counts.id.replace('-', ' ')}: the last reading counts, with those that repeat it`,
           [place, characteristic, plane, axis].filter(Boolean).join(' '),
           `leave out ${typedText(reading.typed)} if it is not meant`,
         ),
@@ -100,9 +105,10 @@ const assumed = (
   readings: readonly Reading[],
 ): readonly [Instrument, RowTrouble] => {
   const [first] = readings;
-  const kind = (first && engine.characteristics.get(first.cell.characteristic)?.instrument) ?? 'instrument';
+  const asked = first && engine.characteristics.get(first.cell.characteristic);
+  const kind = asked?.instrument ?? 'instrument';
   const sizes = readings
-    .map(({ typed }) => lengthOf(typed))
+    .map(({ typed }) => amountOf(typed, quantityOf(asked)))
     .map((size) => (size.kind === 'answer' ? size.value : 0));
   return [
     usualInstrument(kind, name, Math.max(...sizes)),

@@ -1,14 +1,17 @@
-/** @module An instrument's figures in mm, its master's errors among its own. */
+/** @module An instrument's figures in the core's unit, its master's errors among its own. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { lengthOf, resolutionOf, type Typed } from '../quantity/typed.ts';
+import { amountOf, resolutionOf, type Typed } from '../quantity/typed.ts';
 import type { Term } from '../quantity/uncertain.ts';
+import { type Dimension, dimensionText } from '../quantity/unit.ts';
 import type { Instrument, Setting } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 
 /** Instruments by name. */
 export type Register = ReadonlyMap<string, Instrument>;
 
-/** What holds for every reading of an instrument, mm. */
+/** What holds for every reading of an instrument, in the core's unit of what it measures: mm for a length. */
 export interface Figures {
+  readonly measures: Dimension;
   readonly resolution: number;
   readonly repeatability: number;
   /** What is added to what it shows. */
@@ -32,25 +35,29 @@ const byName = (a: Term, b: Term): number => (a.name < b.name ? -1 : a.name > b.
 const term = (name: string, share: number): readonly Term[] =>
   share === 0 ? [] : [{ name, share, freedom: Number.POSITIVE_INFINITY }];
 
-const unreadable = (name: string): Answer<never> =>
+const unreadable = ({ name, kind }: Instrument): Answer<never> =>
   refuse(
-    'the register has a figure that is no length',
+    `the register has a figure that is no ${dimensionText(kindOf(kind).measures)}`,
     `instrument ${name}`,
     'correct its resolution, permissible error, repeatability, zero, setting or correction in the register',
   );
 
-/** Several figures in mm; undefined where one of them is no length. */
-const lengths = (typed: readonly (Typed | undefined)[]): readonly number[] | undefined => {
+/** Several figures in the core's unit; undefined where one of them is of another kind. */
+const amounts = (
+  typed: readonly (Typed | undefined)[],
+  measures: Dimension,
+): readonly number[] | undefined => {
   const read: number[] = [];
   for (const each of typed) {
-    const length = each ? lengthOf(each) : answer(0);
-    if (length.kind === 'refused') return undefined;
-    read.push(length.value);
+    const amount = each ? amountOf(each, measures) : answer(0);
+    if (amount.kind === 'refused') return undefined;
+    read.push(amount.value);
   }
   return read;
 };
 
 interface Own {
+  readonly measures: Dimension;
   readonly resolution: number;
   readonly permissibleError: number;
   readonly repeatability: number;
@@ -60,19 +67,24 @@ interface Own {
 }
 
 const ownFigures = (instrument: Instrument): Answer<Own> => {
-  const read = lengths([
-    instrument.resolution,
-    instrument.permissibleError,
-    instrument.repeatability,
-    instrument.zero,
-    instrument.correction,
-    instrument.correctionUncertainty,
-  ]);
-  if (!read) return unreadable(instrument.name);
+  const { measures } = kindOf(instrument.kind);
+  const read = amounts(
+    [
+      instrument.resolution,
+      instrument.permissibleError,
+      instrument.repeatability,
+      instrument.zero,
+      instrument.correction,
+      instrument.correctionUncertainty,
+    ],
+    measures,
+  );
+  if (!read) return unreadable(instrument);
   const [resolution = 0, error = 0, repeatability = 0, zero = 0, correction = 0, certified = 0] = read;
   const permissibleError = Math.abs(error);
   const share = instrument.correctionUncertainty ? Math.abs(certified) / 2 : rectangular(permissibleError);
   return answer({
+    measures,
     resolution: Math.abs(resolution),
     permissibleError,
     repeatability: Math.abs(repeatability),
@@ -111,10 +123,11 @@ const compared = (
   }
   const above = figuresOf(master, register, way + 1);
   if (above.kind === 'refused') return above;
-  const read = lengths([setting.size, setting.shown]);
-  if (!read) return unreadable(instrument.name);
+  const read = above.value.measures === own.measures && amounts([setting.size, setting.shown], own.measures);
+  if (!read) return unreadable(instrument);
   const [size = 0, shown = 0] = read;
   return answer({
+    measures: own.measures,
     resolution: own.resolution,
     repeatability: own.repeatability,
     offset: size + above.value.offset - shown + own.correction,
@@ -138,8 +151,9 @@ const readFigures = (instrument: Instrument, register: Register, way: number): A
   const own = ownFigures(instrument);
   if (own.kind === 'refused') return own;
   if (instrument.setTo) return compared(instrument, own.value, instrument.setTo, register, way);
-  const { resolution, repeatability, zero, correction, calibration } = own.value;
+  const { measures, resolution, repeatability, zero, correction, calibration } = own.value;
   return answer({
+    measures,
     resolution,
     repeatability,
     offset: correction - zero,
@@ -170,7 +184,7 @@ const kept = new WeakMap<Instrument, Kept>();
  * @param instrument  from the register
  * @param register    where its master is found
  * @param way         how many instruments have been set in one another up to here
- * @returns mm; refuses a figure that is no length, a master that is not there, masters that go round in a circle
+ * @returns in the core's unit, mm for a length; refuses a figure of another kind than it measures, a master that is not there, masters that go round in a circle
  * @source  JCGM 100:2008, 4.3.7, F.2.2.1, F.2.4.5 and H.1 (comparison: the size is the master's and the difference)
  */
 export const figuresOf = (instrument: Instrument, register: Register, way = 0): Answer<Figures> => {

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { readTyped, type Typed } from '../quantity/typed.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 
 const text = z.string().min(1).max(60);
 
@@ -68,7 +69,7 @@ export const readInstrument = (value: unknown): Answer<Instrument> => {
   for (const figure of figureNames) {
     const given = read.data[figure];
     if (given === undefined) continue;
-    const typed = readTyped(given, 'length');
+    const typed = readTyped(given, kindOf(kind).measures);
     if (typed.kind === 'refused') {
       return refuse(typed.refusal.what, `${name}, ${figure}: ${given}`, typed.refusal.remedy);
     }

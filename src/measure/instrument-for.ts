@@ -1,19 +1,21 @@
 /** @module Which instruments of a register suit a characteristic: the one in the hand, the right kind, the right range. */
-import { lengthOf, type Typed } from '../quantity/typed.ts';
+import { quantityOf } from '../engine/shown-in.ts';
+import { amountOf } from '../quantity/typed.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 import { limitsOf } from './limits.ts';
 import type { Sheet } from './sheet.ts';
-
-const millimetres = (typed: Typed): number => {
-  const length = lengthOf(typed);
-  return length.kind === 'answer' ? length.value : Number.NaN;
-};
 
 /** Whether it reaches every size that may still go back; true where the manual gives no limits. */
 const reaches = (instrument: Instrument, sheet: Sheet, characteristic: string): boolean => {
   const { least, greatest } = limitsOf(sheet, characteristic)?.goesBack ?? {};
-  const from = millimetres(instrument.range.least);
-  const to = millimetres(instrument.range.greatest);
+  const quantity = quantityOf(sheet.engine.characteristics.get(characteristic));
+  const [from = Number.NaN, to = Number.NaN] = [instrument.range.least, instrument.range.greatest].map(
+    (end) => {
+      const amount = amountOf(end, quantity);
+      return amount.kind === 'answer' ? amount.value : Number.NaN;
+    },
+  );
   return [least, greatest].every((bound) => bound === undefined || (from <= bound && bound <= to));
 };
 
@@ -29,7 +31,7 @@ const usedLast = (sheet: Sheet, characteristic: string): string | undefined => {
 
 /**
  * Instruments in the order in which they suit a characteristic: the one it was read with before, then those of
- * the kind that the manual asks for and whose range reaches, then the others, each group in the order given.
+ * the kind that the manual asks for and whose range reaches, then the others, each group in the order given; last those that measure something else.
  */
 export const instrumentsFor = (
   sheet: Sheet,
@@ -37,8 +39,10 @@ export const instrumentsFor = (
   register: readonly Instrument[],
 ): readonly Instrument[] => {
   const used = usedLast(sheet, characteristic);
-  const kind = sheet.engine.characteristics.get(characteristic)?.instrument;
+  const asked = sheet.engine.characteristics.get(characteristic);
+  const kind = asked?.instrument;
   const unfit = (instrument: Instrument): number =>
+    (kindOf(instrument.kind).measures === quantityOf(asked) ? 0 : 8) +
     (instrument.name === used ? 0 : 4) +
     (instrument.kind === kind ? 0 : 2) +
     (reaches(instrument, sheet, characteristic) ? 0 : 1);

@@ -1,6 +1,6 @@
 /** @module A way to settle a verdict: what is asked, tried on the sheet, and proposed in words. */
 import type { Characteristic, Place } from '../engine/engine-type.ts';
-import { formatFigure } from '../quantity/figure.ts';
+import { figureText, shownIn } from '../engine/shown-in.ts';
 import type { Uncertain } from '../quantity/uncertain.ts';
 import { sizeInCell } from './cell-size.ts';
 import { judgementOfCells, judgementOfSum } from './judgement.ts';
@@ -65,7 +65,11 @@ export const changed = (asked: Asked, cells: readonly Cell[], otherwise: SizeIn)
   return judgedWith(asked, (cell) => (isOne(cell) ? otherwise(cell) : sizeInCell(asked.sheet, cell)));
 };
 
-const spread = (half: number | undefined): string => `±${formatFigure(half ?? 0, 4)} mm`;
+/** One digit finer than figures are shown, since proposals differ by little. */
+export const finely = (value: number | undefined, { characteristic }: Asked): string => {
+  const shown = shownIn(characteristic);
+  return figureText(value ?? 0, { ...shown, decimals: shown.decimals + 1 });
+};
 
 export const named = (cells: readonly Cell[]): string => {
   const names = cells.map(({ plane, axis }) => [plane, axis].filter((word) => word !== '').join(' '));
@@ -74,8 +78,8 @@ export const named = (cells: readonly Cell[]): string => {
   return known.join(' and ');
 };
 
-const outcome = ({ judged }: Asked, then: Judged): string =>
-  `known to ${spread(then.expanded)} instead of ${spread(judged.expanded)}, and ${then.verdict} if it stays where it is`;
+const outcome = (asked: Asked, then: Judged): string =>
+  `known to ±${finely(then.expanded, asked)} instead of ±${finely(asked.judged.expanded, asked)}, and ${then.verdict} if it stays where it is`;
 
 /** A proposal where it settles the verdict, and nothing where it does not. */
 export const offered = (

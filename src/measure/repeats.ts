@@ -1,7 +1,8 @@
 /** @module Several readings of one cell: which of them repeat one size, their mean, and how an instrument repeats. */
-import { lengthOf, resolutionOf } from '../quantity/typed.ts';
+import { amountOf, resolutionOf } from '../quantity/typed.ts';
 import { combine, type Term, type Uncertain } from '../quantity/uncertain.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 import { meanAndDeviation, pooledDeviation } from './mean-and-deviation.ts';
 import type { Reading } from './reading.ts';
 import type { Sheet } from './sheet.ts';
@@ -18,16 +19,16 @@ const starts = new WeakMap<Instrument, Spread>();
 const startOf = (instrument: Instrument): Spread => {
   const before = starts.get(instrument);
   if (before) return before;
-  const length = lengthOf(instrument.repeatability);
-  const deviation = length.kind === 'answer' ? Math.abs(length.value) : 0;
+  const amount = amountOf(instrument.repeatability, kindOf(instrument.kind).measures);
+  const deviation = amount.kind === 'answer' ? Math.abs(amount.value) : 0;
   const start = { deviation, freedom: startingFreedom };
   starts.set(instrument, start);
   return start;
 };
 
-const figureOf = (reading: Reading): number => {
-  const length = lengthOf(reading.typed);
-  return length.kind === 'answer' ? length.value : Number.NaN;
+const figureOf = (reading: Reading, { kind }: Instrument): number => {
+  const amount = amountOf(reading.typed, kindOf(kind).measures);
+  return amount.kind === 'answer' ? amount.value : Number.NaN;
 };
 
 const sameHeat = (a: Reading, b: Reading): boolean =>
@@ -52,13 +53,13 @@ const sameHeat = (a: Reading, b: Reading): boolean =>
 export const repeatsIn = (readings: Readings, instrument: Instrument): Readings => {
   const last = readings.at(-1);
   if (!last || readings.length === 1) return readings;
-  const at = figureOf(last);
+  const at = figureOf(last, instrument);
   const { deviation } = startOf(instrument);
   return readings.filter((reading) => {
     if (reading === last) return true;
     if (reading.instrument !== last.instrument || !sameHeat(reading, last)) return false;
     const step = Math.max(resolutionOf(reading.typed), resolutionOf(last.typed));
-    return Math.abs(figureOf(reading) - at) <= (farthest * deviation + step) * (1 + 1e-9);
+    return Math.abs(figureOf(reading, instrument) - at) <= (farthest * deviation + step) * (1 + 1e-9);
   });
 };
 
@@ -72,7 +73,9 @@ const groups = new WeakMap<Readings, Group>();
 const groupOf = (readings: Readings, instrument: Instrument): Spread => {
   const before = groups.get(readings);
   if (before?.instrument === instrument) return before;
-  const { deviation, freedom } = meanAndDeviation(repeatsIn(readings, instrument).map(figureOf));
+  const { deviation, freedom } = meanAndDeviation(
+    repeatsIn(readings, instrument).map((reading) => figureOf(reading, instrument)),
+  );
   const group = { instrument, deviation, freedom: Number.isNaN(deviation) ? 0 : freedom };
   groups.set(readings, group);
   return group;

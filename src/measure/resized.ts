@@ -1,8 +1,10 @@
 /** @module Sizes as they would be known had they been measured otherwise: oftener, with another instrument, cold. */
 import { formatFigure } from '../quantity/figure.ts';
 import type { Uncertain } from '../quantity/uncertain.ts';
+import { unitsOf } from '../quantity/unit.ts';
 import { countingReading, sizeInCell } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 import { type Cell, cellKey, type Reading } from './reading.ts';
 import { pooledSpread, repeatsIn } from './repeats.ts';
 import type { Sheet } from './sheet.ts';
@@ -57,7 +59,7 @@ export const readOtherwise = (
   const shown = (figure: number): Reading => ({
     ...(cold ? atReference : reading),
     instrument: instrument.name,
-    typed: { text: formatFigure(figure, 6), unit: 'mm' },
+    typed: { text: formatFigure(figure, 6), unit: unitsOf(kindOf(instrument.kind).measures)[0] ?? '' },
   });
   // What it shows of nothing is what a comparing instrument adds.
   const nothing = sizeOf(shown(0), instrument, { register, material, spread });

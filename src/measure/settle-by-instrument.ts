@@ -1,8 +1,10 @@
 /** @module Verdicts settled by the instrument: its zero checked, a better one taken, a gauge set in the other part's micrometer. */
 import { formatFigure } from '../quantity/figure.ts';
-import { lengthOf, type Typed } from '../quantity/typed.ts';
+import { amountOf } from '../quantity/typed.ts';
+import { unitsOf } from '../quantity/unit.ts';
 import { sizeInCell } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 import { type Asked, changed, named, offered, type Proposal, takes } from './proposal.ts';
 import type { Cell } from './reading.ts';
 import { instrumentOf, readOtherwise } from './resized.ts';
@@ -21,7 +23,8 @@ export const byZero = (asked: Asked): readonly Proposal[] =>
     .filter(({ zero, setTo }) => !zero && !setTo)
     .flatMap((used) => {
       const cells = readWith(asked, used);
-      const instrument = { ...used, zero: { text: '0', unit: 'mm' } };
+      const zero = { text: '0', unit: unitsOf(kindOf(used.kind).measures)[0] ?? '' };
+      const instrument = { ...used, zero };
       const then = changed(asked, cells, (cell) => readOtherwise(asked.sheet, cell, { instrument }));
       return offered(asked, then, {
         kind: 'zero',
@@ -32,13 +35,10 @@ export const byZero = (asked: Asked): readonly Proposal[] =>
       });
     });
 
-const millimetres = (typed: Typed): number => {
-  const length = lengthOf(typed);
-  return length.kind === 'answer' ? length.value : Number.NaN;
+const reaches = ({ range, kind }: Instrument, size: number): boolean => {
+  const [from, to] = [range.least, range.greatest].map((end) => amountOf(end, kindOf(kind).measures));
+  return from?.kind === 'answer' && to?.kind === 'answer' && from.value <= size && size <= to.value;
 };
-
-const reaches = ({ range }: Instrument, size: number): boolean =>
-  millimetres(range.least) <= size && size <= millimetres(range.greatest);
 
 /** Others of the same kind in the register, each as often as it takes. */
 export const byInstrument = (asked: Asked, register: readonly Instrument[]): readonly Proposal[] => {

@@ -1,10 +1,9 @@
 /** @module What would settle a verdict that is unsure, cheapest first, and what the verdict could then be. */
-import { formatFigure } from '../quantity/figure.ts';
 import { countingReading, sizeInCell } from './cell-size.ts';
 import { operandCells } from './expression.ts';
 import type { Instrument } from './instrument.ts';
 import { judge } from './judge.ts';
-import { type Asked, among, type Proposal } from './proposal.ts';
+import { type Asked, among, finely, type Proposal } from './proposal.ts';
 import type { Cell } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 import { byInstrument, bySetting, byZero } from './settle-by-instrument.ts';
@@ -12,9 +11,9 @@ import { byAxes, byCooling, byRepeats } from './settle-by-reading.ts';
 import type { Sheet } from './sheet.ts';
 import type { Judged } from './verdict-model.ts';
 
-const givenUp = ({ judged }: Asked): Proposal => ({
+const givenUp = (asked: Asked): Proposal => ({
   kind: 'nothing',
-  says: `Nothing in the register settles it: at ${formatFigure(judged.value?.value ?? 0, 4)} mm it lies too near its limit. Take it as outside, or ask whoever answers for the limit.`,
+  says: `Nothing in the register settles it: at ${finely(asked.judged.value?.value, asked)} it lies too near its limit. Take it as outside, or ask whoever answers for the limit.`,
   minutes: 0,
   cells: [],
 });

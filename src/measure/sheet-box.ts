@@ -1,5 +1,6 @@
 /** @module The boxes of a printed measuring sheet: numbered in the order of entry, each with a letter that proves its number. */
 import type { Characteristic, EngineType } from '../engine/engine-type.ts';
+import { shownIn } from '../engine/shown-in.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { type Cell, cellKey } from './reading.ts';
 import { entryOrder } from './scheme.ts';
@@ -39,8 +40,7 @@ export const sheetBoxes = (engine: EngineType): readonly SheetBox[] => {
 };
 
 /** The unit that is meant where none is typed: that of the manual's limits. */
-export const unitMeant = (characteristic: Characteristic | undefined): string =>
-  Object.values(characteristic?.limits?.printed ?? {})[0]?.unit ?? 'mm';
+export const unitMeant = (characteristic: Characteristic | undefined): string => shownIn(characteristic).unit;
 
 /** The cell that a box stands for. Small letters and blanks between number and letter do no harm; a missing letter does. */
 export const cellOfBox = (boxes: readonly SheetBox[], typed: string): Answer<Cell> => {

@@ -1,7 +1,7 @@
 /** @module From a reading to a size at 20 °C: zero taken off, and everything not known of it named. */
 import type { Material } from '../engine/engine-type.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
-import { amountOf, lengthAndStep, type Typed } from '../quantity/typed.ts';
+import { amountAndStep, amountOf, type Typed } from '../quantity/typed.ts';
 import type { Term, Uncertain } from '../quantity/uncertain.ts';
 import { atReference } from './expansion.ts';
 import type { Instrument } from './instrument.ts';
@@ -31,6 +31,9 @@ export interface Beside {
 const alone: Beside = {};
 const nobody: Register = new Map();
 
+/** Nothing but a length grows with warmth. */
+const cold: ReturnType<typeof atReference> = { factor: 1, expansion: 0, temperature: 0 };
+
 const untold = answer(undefined);
 const degrees = (typed: Typed | undefined): Answer<number | undefined> =>
   typed ? amountOf(typed, 'temperature') : untold;
@@ -48,10 +51,12 @@ const degrees = (typed: Typed | undefined): Answer<number | undefined> =>
  * X is the instrument, R the reading, P and C place and characteristic. Readings that share a name share the
  * error: a difference between two sizes taken with one micrometer loses its calibration and zero.
  *
- * @param reading     as typed, in a unit of length; temperatures in °C or °F, 20 °C where none was typed
+ * What is no length (a spring's load) is corrected in the same way and not brought to 20 °C.
+ *
+ * @param reading     as typed, in a unit of what the instrument measures; temperatures in °C or °F, 20 °C where none was typed
  * @param instrument  from the register, with which it was taken
  * @param beside      masters, repeatability of the session, material of the part
- * @returns size in mm; refuses a figure that is no length, a temperature that is none, a master that is not there
+ * @returns size in the core's unit, mm for a length; refuses a figure in a unit that is not the instrument's, a temperature that is none, a master that is not there
  * @source  JCGM 100:2008, 4.3.7, F.2.2.1 and H.1; ISO 1 (20 °C)
  * @example sizeOf(
  *   {
@@ -76,22 +81,26 @@ export const sizeOf = (
   instrument: Instrument,
   { register = nobody, spread, material }: Beside = alone,
 ): Answer<Uncertain> => {
-  const shown = lengthAndStep(reading.typed);
-  if (shown.kind === 'refused') return shown;
   const known = figuresOf(instrument, register);
   if (known.kind === 'refused') return known;
+  const { measures } = known.value;
+  const shown = amountAndStep(reading.typed, measures);
+  if (shown.kind === 'refused') return shown;
   const part = degrees(reading.temperature);
   if (part.kind === 'refused') return part;
   const tool = degrees(reading.instrumentTemperature);
   if (tool.kind === 'refused') return tool;
 
   const { resolution, repeatability, offset, calibrations, settings, zeros } = known.value;
-  const heat = atReference({
-    part: part.value,
-    instrument: tool.value,
-    partOf: material,
-    instrumentOf: instrument.material,
-  });
+  const heat =
+    measures === 'length'
+      ? atReference({
+          part: part.value,
+          instrument: tool.value,
+          partOf: material,
+          instrumentOf: instrument.material,
+        })
+      : cold;
   const value = (shown.value.value + offset) * heat.factor;
   const whose = `${reading.cell.place} ${reading.cell.characteristic}`;
   const halfUnit = Math.max(resolution, shown.value.step) / 2;

@@ -1,6 +1,9 @@
 /** @module An instrument of which only the kind is known: the figures that its standard or common practice allow. */
+import { formatFigure } from '../quantity/figure.ts';
 import type { Typed } from '../quantity/typed.ts';
+import { unitsOf } from '../quantity/unit.ts';
 import type { Instrument } from './instrument.ts';
+import { kindOf } from './instrument-kind.ts';
 
 const mm = (figure: number, decimals = 3): Typed => ({ text: figure.toFixed(decimals), unit: 'mm' });
 
@@ -60,16 +63,32 @@ const figuresOf = (kind: string, size: number): Figures => {
   }
 };
 
+/** Of what is no length: common practice, no source: two in a hundred of what it shows. */
+const usualGauge = (name: string, kind: string, size: number): Instrument => {
+  const unit = unitsOf(kindOf(kind).measures)[0] ?? '';
+  const most = Math.max(Math.abs(size), 1e-3);
+  const share = (part: number): Typed => ({ text: formatFigure(most * part, 6), unit });
+  return {
+    name,
+    kind,
+    range: { least: share(0), greatest: share(2) },
+    resolution: share(0.002),
+    permissibleError: share(0.02),
+    repeatability: share(0.005),
+  };
+};
+
 /**
  * An instrument of which the register knows nothing: usual figures of its kind, and its zero never checked.
  *
  * @param kind  as the engine type names kinds of instruments; any other is taken for a coarse caliper
  * @param name  what it is called
- * @param size  of what is measured with it, mm; for micrometers it says which frame was used
+ * @param size  of what is measured with it, in the core's unit, mm for a length; for micrometers it says which frame was used
  * @returns an instrument fit to judge by, with wider uncertainty than most real ones
  * @source  DIN 863-1 (micrometers), DIN 878 (dial gauges), DIN 862 (calipers); the rest common practice, no source
  */
 export const usualInstrument = (kind: string, name: string, size = 100): Instrument => {
+  if (kindOf(kind).measures !== 'length') return usualGauge(name, kind, size);
   const { range, resolution, permissibleError, repeatability, turn } = figuresOf(kind, size);
   return {
     name,

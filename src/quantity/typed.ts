@@ -71,16 +71,16 @@ export const lengthOf = (typed: Typed): Answer<Millimetres> => {
   return length.kind === 'refused' ? length : answer(mm(length.value));
 };
 
-/** A length, and one step of the last digit typed, both in mm. */
-export interface StepLength {
+/** An amount, and one step of the last digit typed, both in the core's unit. */
+export interface AmountAndStep {
   readonly value: number;
   readonly step: number;
 }
 
-export const lengthAndStep = (typed: Typed): Answer<StepLength> => {
+export const amountAndStep = (typed: Typed, dimension: Dimension): Answer<AmountAndStep> => {
   const decimal = parseDecimal(typed.text);
   if (decimal.kind === 'refused') return decimal;
-  const unit = unitOf(typed.unit, 'length');
+  const unit = unitOf(typed.unit, dimension);
   if (unit.kind === 'refused') return unit;
   const value = toCore(decimal.value.value, unit.value);
   return answer({ value, step: stepToCore(decimal.value.resolution, unit.value) });

@@ -1,28 +1,13 @@
 /** @module Figures are written the same everywhere, and never say more than is known. */
 import { describe, expect, it } from 'vitest';
 import { degrees } from '../quantity/brand.ts';
-import {
-  errorText,
-  lengthText,
-  moneyText,
-  probabilityText,
-  spreadText,
-  timeText,
-  timingText,
-} from './figure-text.ts';
+import { errorText, lengthText, moneyText, probabilityText, timeText, timingText } from './figure-text.ts';
 
 // Each expected text follows from the rule stated in its sentence; there is no outside source for a way of writing.
 describe('a figure on the record', () => {
   it('shows a length to the micrometre', () => {
     expect(lengthText(54.98)).toBe('54.980 mm');
     expect(lengthText(-0.0004)).toBe('0.000 mm');
-  });
-
-  it('rounds a spread up, so that no one is told that more is known than is', () => {
-    expect(spreadText(0.0021)).toBe('± 0.003 mm');
-    expect(spreadText(0.003)).toBe('± 0.003 mm');
-    expect(spreadText(0.1 + 0.2 - 0.297)).toBe('± 0.003 mm');
-    expect(spreadText(0)).toBe('± 0.000 mm');
   });
 
   it('says on which side an error lies, by sign and by word', () => {

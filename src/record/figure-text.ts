@@ -5,16 +5,6 @@ import { formatFigure } from '../quantity/figure.ts';
 /** @example lengthText(54.9804) // '54.980 mm' */
 export const lengthText = (millimetres: number): string => `${formatFigure(millimetres, 3)} mm`;
 
-/**
- * Half the width of a coverage interval: rounded up, so that no one is told that more is known than is.
- * @example spreadText(0.0021) // '± 0.003 mm'
- */
-export const spreadText = (millimetres: number): string => {
-  // A spread of 3 µm that arithmetic made 3.0000000001 µm stays 3 µm.
-  const microns = Math.ceil(Number((millimetres * 1000).toPrecision(9)));
-  return `± ${formatFigure(microns / 1000, 3)} mm`;
-};
-
 const signed = (text: string, value: number): string => (value > 0 && /[1-9]/.test(text) ? `+${text}` : text);
 
 /** @example errorText(0.02) // '+0.020 mm' */

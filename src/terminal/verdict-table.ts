@@ -1,6 +1,9 @@
 /** @module Verdicts as a table in the terminal, and counted. */
+import type { EngineType } from '../engine/engine-type.ts';
+import { figureText, quantityOf, shownIn, spreadText } from '../engine/shown-in.ts';
 import type { Doubt, Judged, Verdict } from '../measure/verdict-model.ts';
-import { lengthText, probabilityText, spreadText } from '../record/figure-text.ts';
+import { unitsOf } from '../quantity/unit.ts';
+import { probabilityText } from '../record/figure-text.ts';
 import { printedBounds } from '../record/sections/verdicts.ts';
 import { plain } from './plain.ts';
 import { table } from './table.ts';
@@ -26,7 +29,7 @@ export const countsText = (judged: readonly Judged[]): string => {
   return verdicts.map((verdict) => `${counted[verdict]} ${verdict}`).join(', ');
 };
 
-export const verdictTable = (judged: readonly Judged[]): string =>
+export const verdictTable = (judged: readonly Judged[], { characteristics }: EngineType): string =>
   table(
     [
       { head: 'Place' },
@@ -41,8 +44,12 @@ export const verdictTable = (judged: readonly Judged[]): string =>
     judged.map((one) => [
       one.place,
       one.characteristic,
-      one.value === undefined ? '' : lengthText(one.value.value),
-      one.expanded === undefined ? '' : spreadText(one.expanded),
+      one.value === undefined
+        ? ''
+        : figureText(one.value.value, shownIn(characteristics.get(one.characteristic))),
+      one.expanded === undefined
+        ? ''
+        : spreadText(one.expanded, shownIn(characteristics.get(one.characteristic))),
       printedBounds(one.limits, 'new'),
       printedBounds(one.limits, 'wear'),
       one.conformance === undefined ? '' : probabilityText(one.conformance),
@@ -52,11 +59,15 @@ export const verdictTable = (judged: readonly Judged[]): string =>
     ]),
   );
 
-export const judgedJson = (judged: Judged) => ({
+/** Figures in the core's unit, which stands beside them. */
+export const judgedJson = (judged: Judged, { characteristics }: EngineType) => ({
   place: judged.place,
   characteristic: judged.characteristic,
   verdict: judged.verdict,
-  ...(judged.value && { value: judged.value.value, unit: 'mm' }),
+  ...(judged.value && {
+    value: judged.value.value,
+    unit: unitsOf(quantityOf(characteristics.get(judged.characteristic)))[0],
+  }),
   ...(judged.expanded !== undefined && { expanded: judged.expanded }),
   ...(judged.conformance !== undefined && { conformance: judged.conformance }),
   ...(judged.asNew !== undefined && { asNew: judged.asNew }),

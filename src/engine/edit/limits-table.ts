@@ -3,9 +3,10 @@
 import { parseDecimal } from '../../quantity/decimal.ts';
 import { type Answer, answer, type Refusal, refuse } from '../../quantity/refusal.ts';
 import { readTyped } from '../../quantity/typed.ts';
-import type { Characteristic, EngineType } from '../engine-type.ts';
+import type { Characteristic, EngineType, Quantity } from '../engine-type.ts';
 import { chooseName } from '../nearest-name.ts';
 import { pairTyped } from '../printed-pair.ts';
+import { quantityOf } from '../shown-in.ts';
 import type { RowTrouble, TableRow } from '../table-row.ts';
 import { type EngineEdit, type LimitOwner, type LimitSide, limitSides } from './engine-edit.ts';
 import { type ColumnMatch, columnWords, type LimitColumn, matchColumns } from './limit-columns.ts';
@@ -39,11 +40,11 @@ const unread = (row: TableRow, match: ColumnMatch): Refusal | undefined =>
 const bare = (text: string): boolean => parseDecimal(text).kind === 'answer';
 
 /** A figure as the file will hold it: with its own unit, or with that of the row. */
-const figureIn = (text: string, unit: string): Answer<string> => {
+const figureIn = (text: string, unit: string, quantity: Quantity): Answer<string> => {
   const typed = unit !== '' && bare(text) ? `${text} ${unit}` : text;
   const { figure, also } = pairTyped(typed);
   for (const one of [figure, also]) {
-    const read = one === undefined ? undefined : readTyped(one, 'length');
+    const read = one === undefined ? undefined : readTyped(one, quantity);
     if (read?.kind === 'refused')
       return refuse(`'${short(text)}': ${read.refusal.what}`, '', read.refusal.remedy);
   }
@@ -82,6 +83,8 @@ const nameFrom = (title: string): string =>
 interface Meant {
   readonly owner: LimitOwner;
   readonly wears: string;
+  /** A length where it is left out. */
+  readonly quantity?: Quantity;
   /** Puts a characteristic that is not there yet. */
   readonly before: readonly EngineEdit[];
 }
@@ -144,9 +147,16 @@ const meantBy = (engine: EngineType, field: Fields): Answer<Meant> => {
     );
   const step = field('step');
   if (step === '' || step.toLowerCase() === 'standard')
-    return answer({ owner: { characteristic: of.name }, wears: of.wears, before: [] });
+    return answer({
+      owner: { characteristic: of.name },
+      wears: of.wears,
+      quantity: quantityOf(of),
+      before: [],
+    });
   const owner = stepOf(engine, of, step);
-  return owner.kind === 'refused' ? owner : answer({ owner: owner.value, wears: of.wears, before: [] });
+  return owner.kind === 'refused'
+    ? owner
+    : answer({ owner: owner.value, wears: of.wears, quantity: quantityOf(of), before: [] });
 };
 
 const sideOf = (column: LimitSide | 'wear', wears: string): Answer<LimitSide> => {
@@ -168,13 +178,13 @@ const editsOf = (
 ): Answer<{ readonly key: string; readonly edits: readonly EngineEdit[] }> => {
   const meant = meantBy(engine, field);
   if (meant.kind === 'refused') return meant;
-  const { owner, wears, before } = meant.value;
+  const { owner, wears, quantity = 'length', before } = meant.value;
   const edits: EngineEdit[] = [...before];
   for (const column of figureColumns) {
     const text = field(column);
     if (text === '') continue;
     const side = sideOf(column, wears);
-    const figure = side.kind === 'refused' ? side : figureIn(text, field('unit'));
+    const figure = side.kind === 'refused' ? side : figureIn(text, field('unit'), quantity);
     if (side.kind === 'refused' || figure.kind === 'refused') {
       const { refusal } =
         side.kind === 'refused' ? side : (figure as Extract<typeof figure, { kind: 'refused' }>);

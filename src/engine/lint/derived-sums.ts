@@ -49,8 +49,18 @@ const operand = (engine: EngineType, of: Characteristic, named: Operand): readon
   const form = formOf(named, from);
   const here = engine.placeKinds.get(of.at);
   const there = engine.placeKinds.get(from.at);
+  const over = named.kind === 'range over places' || named.kind === 'range over neighbours';
+  if (over && there?.count === 1) {
+    return [
+      wrong(path, `${from.title} is taken at one place alone`, 'name a characteristic of several places'),
+    ];
+  }
   const match =
-    here === undefined || there === undefined || there.count === here.count || there.count === 1
+    here === undefined ||
+    there === undefined ||
+    there.count === here.count ||
+    there.count === 1 ||
+    named.kind === 'range over places'
       ? []
       : [
           wrong(

@@ -11,6 +11,7 @@ import { limitsInOrder } from './limits-in-order.ts';
 import { matchingPlaces } from './matching-places.ts';
 import { mixedUnits } from './mixed-units.ts';
 import { noDuplicates } from './no-duplicates.ts';
+import { oneQuantity } from './one-quantity.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
@@ -32,6 +33,7 @@ const rules: readonly Rule[] = [
   mixedUnits,
   printedPairs,
   derivedSums,
+  oneQuantity,
   matchingPlaces,
   sizeSteps,
   sizeFit,

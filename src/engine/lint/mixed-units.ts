@@ -79,10 +79,11 @@ const twoUnits = ({ path, title, limits }: LimitsAt): readonly Finding[] => {
 
 export const mixedUnits = (engine: EngineType): readonly Finding[] => {
   const all = everyLimits(engine);
+  const lengths = all.filter(({ quantity }) => quantity === 'length');
   return [
-    ...all.flatMap(withinLimits),
-    ...acrossSteps(engine, all),
-    ...acrossFits(engine, all),
+    ...lengths.flatMap(withinLimits),
+    ...acrossSteps(engine, lengths),
+    ...acrossFits(engine, lengths),
     ...all.flatMap(twoUnits),
   ];
 };

@@ -1,7 +1,7 @@
 /** @module Rule: a wear limit stands on the side to which the part wears, and outside the limits as made. */
 import type { EngineType } from '../engine-type.ts';
 import { type Finding, wrong } from '../finding.ts';
-import { everyLimits, type LimitsAt, millimetres } from './every-limits.ts';
+import { everyLimits, type LimitsAt, limitText } from './every-limits.ts';
 
 const wrongSide = ({ path, title, wears, figures }: LimitsAt): readonly Finding[] => {
   if (wears === 'either') return [];
@@ -16,14 +16,15 @@ const wrongSide = ({ path, title, wears, figures }: LimitsAt): readonly Finding[
   ];
 };
 
-const insideNew = ({ path, title, figures }: LimitsAt): readonly Finding[] => {
+const insideNew = (at: LimitsAt): readonly Finding[] => {
+  const { path, title, figures } = at;
   const inside = (side: 'least' | 'greatest', made: number | undefined, sign: 1 | -1): readonly Finding[] => {
     const wear = figures[`wear.${side}`];
     if (wear === undefined || made === undefined || sign * (wear - made) >= 0) return [];
     return [
       wrong(
         [...path, 'wear', side],
-        `the wear limit of ${title}, ${millimetres(wear)}, would throw out a new part (${side} as made ${millimetres(made)})`,
+        `the wear limit of ${title}, ${limitText(wear, at)}, would throw out a new part (${side} as made ${limitText(made, at)})`,
         'look both up in the manual; a wear limit lies outside the limits as made',
       ),
     ];

@@ -1,9 +1,11 @@
 /** @module May this reading be taken, or struck out? A strange figure may: it is doubted later, never refused. */
-import type { EngineType } from '../../engine/engine-type.ts';
+import type { EngineType, Quantity } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
+import { quantityOf } from '../../engine/shown-in.ts';
 import { badFigure, blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
 import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Cell } from '../../measure/reading.ts';
+import { dimensionText } from '../../quantity/unit.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
@@ -56,11 +58,15 @@ const outsideEngine = (engine: EngineType, cell: Cell): Trouble => {
 };
 
 /** A torque wrench may be brought, for the joints that it tightens, but no size is read with it. */
-const noLength = (job: OpenJob, name: string, where: string): Trouble => {
+const measuresOther = (job: OpenJob, name: string, quantity: Quantity, where: string): Trouble => {
   const { kind } = job.sheet.instruments.get(name) ?? { kind: '' };
-  return kindOf(kind).measures === 'length'
+  return kindOf(kind).measures === quantity
     ? undefined
-    : trouble(`${name} is a ${kind} and measures no length`, where, 'choose the one that it was read with');
+    : trouble(
+        `${name} is a ${kind} and measures no ${dimensionText(quantity)}`,
+        where,
+        'choose the one that it was read with',
+      );
 };
 
 const notBrought = (job: OpenJob, name: string, where: string): Trouble => {
@@ -77,12 +83,13 @@ export const takeReadingTrouble = (job: OpenJob, asked: RequestOf<'take reading'
   const outside = outsideEngine(job.sheet.engine, asked.cell);
   if (outside !== undefined) return outside;
   const where = cellTitle(job.sheet.engine, asked.cell);
+  const quantity = quantityOf(job.sheet.engine.characteristics.get(asked.cell.characteristic));
   return (
-    badFigure(asked.typed, 'length', where) ??
+    badFigure(asked.typed, quantity, where) ??
     badFigure(asked.temperature, 'temperature', `${where}, temperature`) ??
     badFigure(asked.instrumentTemperature, 'temperature', `${where}, temperature of the instrument`) ??
     notBrought(job, asked.instrument, where) ??
-    noLength(job, asked.instrument, where)
+    measuresOther(job, asked.instrument, quantity, where)
   );
 };
 

@@ -1,9 +1,10 @@
 /** @module The record's verdicts: each characteristic with the limits as the manual prints them, its value and its spread. */
 import type { Limits } from '../../engine/engine-type.ts';
+import { figureText, shownIn, spreadText } from '../../engine/shown-in.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
 import { typedText } from '../../quantity/typed.ts';
-import { lengthText, probabilityText, spreadText } from '../figure-text.ts';
+import { probabilityText } from '../figure-text.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
 
@@ -18,6 +19,7 @@ export const printedBounds = (limits: Limits | undefined, which: 'new' | 'wear')
 
 const verdictRow = (job: OpenJob, judged: Judged): RecordRow => {
   const { engine } = job.sheet;
+  const shown = shownIn(engine.characteristics.get(judged.characteristic));
   const word = judged.asNew === true && judged.verdict === 'within' ? 'within, as new' : judged.verdict;
   return {
     of: `${judged.place} ${judged.characteristic}`,
@@ -26,8 +28,8 @@ const verdictRow = (job: OpenJob, judged: Judged): RecordRow => {
       characteristicTitle(engine, judged.characteristic),
       printedBounds(judged.limits, 'new'),
       printedBounds(judged.limits, 'wear'),
-      judged.value === undefined ? '' : lengthText(judged.value.value),
-      judged.expanded === undefined ? '' : spreadText(judged.expanded),
+      judged.value === undefined ? '' : figureText(judged.value.value, shown),
+      judged.expanded === undefined ? '' : spreadText(judged.expanded, shown),
       judged.conformance === undefined ? '' : probabilityText(judged.conformance),
       judged.limits === undefined ? 'no limits given' : word,
     ],

@@ -26,7 +26,7 @@ export const judge: TerminalCommand = {
     const doubts = doubtsOf(sheet);
     return answer({
       text: [
-        verdictTable(known),
+        verdictTable(known, sheet.engine),
         `\n${countsText(judged)}.\n`,
         ...doubtLines(doubts).map((line) => `${line}\n`),
       ].join(''),
@@ -34,7 +34,7 @@ export const judge: TerminalCommand = {
         engine: { id: sheet.engine.id, title: sheet.engine.title, version: sheet.engine.version },
         conformance: sheet.conformance,
         counts: counts(judged),
-        verdicts: asked(judged).map(judgedJson),
+        verdicts: asked(judged).map((one) => judgedJson(one, sheet.engine)),
         doubts,
       },
       warnings: rowsLeftOut === undefined ? warnings : [...warnings, mendLine(rowsLeftOut)],

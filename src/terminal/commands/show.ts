@@ -99,7 +99,7 @@ export const show: TerminalCommand = {
             .map((line) => `${plain(`${line.name}: ${line.says}`)}\n`)
             .join(''),
           block('Phases', phaseTable(job)),
-          block(`Verdicts: ${countsText(judged)}`, verdictTable(known)),
+          block(`Verdicts: ${countsText(judged)}`, verdictTable(known, engine)),
           block('Doubts', doubtText(job, doubts)),
           block('Plan', planTable(engine, job)),
           block('Shim packs', packTable(job)),
@@ -110,7 +110,7 @@ export const show: TerminalCommand = {
           number: job.booked.number,
           phases: phasesOf(job),
           counts: counts(judged),
-          verdicts: asked(judged).map(judgedJson),
+          verdicts: asked(judged).map((one) => judgedJson(one, engine)),
           doubts: doubts.map((doubt) => ({ ...doubt, answered: job.doubtsAnswered.get(doubt.id) })),
           plan: job.plan,
           agreed: job.agreed,

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Instrument } from '../../measure/instrument.ts';
 import { instrumentsFor } from '../../measure/instrument-for.ts';
+import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
@@ -50,9 +51,9 @@ export const InstrumentChoice = ({
   const [zero, setZero] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
   const noteZero = () => {
-    const typed = readEntry(zero, 'mm');
-    if (typed.kind === 'refused') return setRefusal(typed.refusal);
     if (!chosen) return;
+    const typed = readEntry(zero, chosen.resolution.unit, kindOf(chosen.kind).measures);
+    if (typed.kind === 'refused') return setRefusal(typed.refusal);
     const refused = act(bringInstrument, { instrument: { ...chosen, zero: typed.value } });
     setRefusal(refused);
     if (!refused) setZero('');
@@ -82,7 +83,7 @@ export const InstrumentChoice = ({
             label="It shows on its zero or master"
             value={zero}
             onChange={setZero}
-            hint="How far it reads too high, in mm: +0.002 or −0.001."
+            hint={`How far it reads too high, in ${chosen?.resolution.unit ?? 'mm'}: +0.002 or −0.001.`}
           />
           <Button onPress={noteZero}>Note it</Button>
         </div>

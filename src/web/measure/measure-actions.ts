@@ -1,9 +1,9 @@
 /** @module What can be asked while measuring. */
 
-import type { Characteristic } from '../../engine/engine-type.ts';
 import type { Request } from '../../job/command.ts';
 import type { Answer } from '../../quantity/refusal.ts';
 import { readTyped, type Typed } from '../../quantity/typed.ts';
+import type { Dimension } from '../../quantity/unit.ts';
 import type { Action } from '../shell/action.ts';
 
 type Asked<Kind extends Request['kind']> = Omit<Extract<Request, { kind: Kind }>, 'kind'>;
@@ -36,10 +36,6 @@ export const answerDoubt: Action<Asked<'answer doubt'>> = {
   request: (asked) => ({ kind: 'answer doubt', ...asked }),
 };
 
-/** The unit that is meant where none is typed: that of the manual's limits. */
-export const unitMeant = (characteristic: Characteristic | undefined): string =>
-  Object.values(characteristic?.limits?.printed ?? {})[0]?.unit ?? 'mm';
-
 /** What stands in the entry, with the unit typed or the unit meant. */
-export const readEntry = (text: string, unit: string): Answer<Typed> =>
-  readTyped(/[a-zµ"]/i.test(text.replace(/e[+-]?\d+/i, '')) ? text : `${text} ${unit}`, 'length');
+export const readEntry = (text: string, unit: string, dimension: Dimension): Answer<Typed> =>
+  readTyped(/[a-zµ"°]/i.test(text.replace(/e[+-]?\d+/i, '')) ? text : `${text} ${unit}`, dimension);

@@ -1,6 +1,7 @@
 /** @module Everything read and worked out at one place; each cell is a way to read it again. */
 import { memo } from 'react';
 import type { EngineType } from '../../engine/engine-type.ts';
+import { bareFigure, type ShownIn, shownIn } from '../../engine/shown-in.ts';
 import { type Cell, cellKey, type Reading } from '../../measure/reading.ts';
 import type { Judged, JudgedCell } from '../../measure/verdict-model.ts';
 import { VerdictWords } from '../shell/verdict-words.tsx';
@@ -102,8 +103,10 @@ const CharacteristicTable = memo(
   },
 );
 
-const figure = ({ value, expanded }: Judged): string =>
-  value === undefined ? '—' : `${value.value.toFixed(3)} ± ${(expanded ?? 0).toFixed(3)} mm`;
+const figure = ({ value, expanded }: Judged, shown: ShownIn): string =>
+  value === undefined
+    ? '—'
+    : `${bareFigure(value.value, shown)} ± ${bareFigure(expanded ?? 0, shown)} ${shown.unit}`;
 
 export const PlaceTable = ({
   engine,
@@ -135,7 +138,9 @@ export const PlaceTable = ({
               {derived.map((one) => (
                 <tr key={one.characteristic}>
                   <th scope="row">{engine.characteristics.get(one.characteristic)?.title}</th>
-                  <td className="number figure">{figure(one)}</td>
+                  <td className="number figure">
+                    {figure(one, shownIn(engine.characteristics.get(one.characteristic)))}
+                  </td>
                   <td>
                     <VerdictWords verdict={one.verdict} />
                     {one.missing.length > 0 ? ` (${one.missing.length} still to read)` : ''}

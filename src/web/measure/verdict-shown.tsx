@@ -1,6 +1,7 @@
 /** @module The verdict of the reading just taken, on its tolerance zone. */
 import { useMemo } from 'react';
 import { toleranceZone } from '../../drawing/tolerance-zone.ts';
+import { bareFigure, figureText, shownIn } from '../../engine/shown-in.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { countingReading, judgeCell } from '../../measure/judge.ts';
@@ -15,8 +16,9 @@ import { StrikeOut } from './strike-out.tsx';
 /** `54.962 mm ± 0.004: within`. */
 export const verdictShort = (job: OpenJob, cell: Cell): string => {
   const judged = judgeCell(job.sheet, cell);
-  const size = judged.size === undefined ? 'no size' : `${judged.size.value.toFixed(3)} mm`;
-  const spread = judged.expanded === undefined ? '' : ` ± ${judged.expanded.toFixed(3)}`;
+  const shown = shownIn(job.sheet.engine.characteristics.get(cell.characteristic));
+  const size = judged.size === undefined ? 'no size' : figureText(judged.size.value, shown);
+  const spread = judged.expanded === undefined ? '' : ` ± ${bareFigure(judged.expanded, shown)}`;
   return `${size}${spread}: ${judged.verdict}`;
 };
 
@@ -29,6 +31,7 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
   const judged = judgeCell(sheet, cell);
   const limits = limitsOf(sheet, cell.characteristic);
   const title = cellTitle(sheet.engine, cell);
+  const shown = shownIn(sheet.engine.characteristics.get(cell.characteristic));
   const reading = countingReading(sheet, cell);
   const { size, expanded, verdict } = judged;
   const value = size?.value;
@@ -39,16 +42,17 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
         title,
         limits,
         verdict,
+        shown,
         ...(value === undefined ? {} : { value }),
         ...(expanded === undefined ? {} : { expanded }),
       }),
-    [limits, title, verdict, value, expanded],
+    [limits, title, verdict, shown, value, expanded],
   );
   return (
     <section className="part" aria-label="Verdict of the last reading" data-verdict={verdict}>
       <p>
         {title}: {reading ? `read ${typedText(reading.typed)}, size ` : ''}
-        <strong className="figure">{value === undefined ? 'not known' : `${value.toFixed(3)} mm`}</strong>{' '}
+        <strong className="figure">{value === undefined ? 'not known' : figureText(value, shown)}</strong>{' '}
         {judged.reading === undefined ? null : <VerdictWords verdict={verdict} />}
         {limits || value === undefined ? null : ' (the manual gives no limits: written down, not judged)'}
         {judged.conformance === undefined || !limits
