@@ -1,0 +1,66 @@
+/** @module Rule: what is added, taken off or machined is of one kind: forces are not taken from lengths. */
+import { dimensionText } from '../../quantity/unit.ts';
+import type { Characteristic, EngineType } from '../engine-type.ts';
+import { operandsOf } from '../expression.ts';
+import { type Finding, wrong } from '../finding.ts';
+import { quantityOf } from '../shown-in.ts';
+
+const ofDerived = ({ characteristics }: EngineType, of: Characteristic): readonly Finding[] => {
+  if (of.derived === undefined) return [];
+  const operands = operandsOf(of.derived).flatMap(({ of: name }) => characteristics.get(name) ?? []);
+  const [first] = operands;
+  if (first === undefined) return [];
+  const path = ['characteristics', of.name, 'derived'];
+  const other = operands.find((one) => quantityOf(one) !== quantityOf(first));
+  if (other !== undefined) {
+    return [
+      wrong(
+        path,
+        `${first.title} is a ${dimensionText(quantityOf(first))} and ${other.title} a ${dimensionText(quantityOf(other))}`,
+        'compute from characteristics of one kind; a number may stand before any of them as a factor',
+      ),
+    ];
+  }
+  const made = quantityOf(first);
+  return made === quantityOf(of)
+    ? []
+    : [
+        wrong(
+          path,
+          `${of.title} is computed from ${first.title}, a ${dimensionText(made)}, and is said to be a ${dimensionText(quantityOf(of))}`,
+          made === 'length' ? 'delete its `quantity`' : `write \`quantity: ${made}\``,
+        ),
+      ];
+};
+
+/** What is machined to a size, and what shims make up for, is a length. */
+const mustBeLengths = ({ characteristics, components, pumpTiming }: EngineType): readonly Finding[] =>
+  [
+    ...[...components.values()].flatMap(({ name, sizes }) =>
+      sizes === undefined ? [] : [{ path: ['components', name, 'sizes', 'of'], of: sizes.of }],
+    ),
+    ...(pumpTiming === undefined
+      ? []
+      : [
+          { path: ['pump-timing', 'depth'], of: pumpTiming.depth },
+          ...(pumpTiming.found === undefined
+            ? []
+            : [{ path: ['pump-timing', 'found'], of: pumpTiming.found }]),
+        ]),
+  ].flatMap(({ path, of }) => {
+    const named = characteristics.get(of);
+    return named === undefined || quantityOf(named) === 'length'
+      ? []
+      : [
+          wrong(
+            path,
+            `a length is wanted, and ${named.title} is a ${dimensionText(quantityOf(named))}`,
+            'name a characteristic that is a length',
+          ),
+        ];
+  });
+
+export const oneQuantity = (engine: EngineType): readonly Finding[] => [
+  ...[...engine.characteristics.values()].flatMap((of) => ofDerived(engine, of)),
+  ...mustBeLengths(engine),
+];
