@@ -1,24 +1,39 @@
 /** @module Entry of one number at a time. Enter takes it: from keys, a number pad, a foot switch or a gauge that types. */
 import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import type { Bounds } from '../../engine/engine-type.ts';
+import { bareFigure, figureText, quantityOf, type ShownIn, shownIn } from '../../engine/shown-in.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { limitsOf } from '../../measure/limits.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
-import { refusalText } from '../../quantity/refusal.ts';
+import { withMasters } from '../../measure/with-masters.ts';
+import { type Refusal, refusalText } from '../../quantity/refusal.ts';
 import { useAct } from '../journal/use-desk.tsx';
 import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
 import { InstrumentChoice, useInstrumentsFor } from './instrument-choice.tsx';
-import { bringInstrument, readEntry, takeReading, unitMeant } from './measure-actions.ts';
+import { bringInstrument, readEntry, takeReading } from './measure-actions.ts';
 
-const span = (least: number | undefined, greatest: number | undefined): string =>
+const span = ({ least, greatest }: Bounds, shown: ShownIn): string =>
   least === undefined
     ? greatest === undefined
       ? 'no limits given'
-      : `at most ${greatest.toFixed(3)} mm`
+      : `at most ${figureText(greatest, shown)}`
     : greatest === undefined
-      ? `at least ${least.toFixed(3)} mm`
-      : `${least.toFixed(3)} to ${greatest.toFixed(3)} mm`;
+      ? `at least ${figureText(least, shown)}`
+      : `${bareFigure(least, shown)} to ${figureText(greatest, shown)}`;
+
+/** Does one thing after another, as far as none is refused. */
+const firstRefused = <T,>(
+  things: readonly T[],
+  work: (thing: T) => Refusal | undefined,
+): Refusal | undefined => {
+  for (const thing of things) {
+    const refused = work(thing);
+    if (refused) return refused;
+  }
+  return undefined;
+};
 
 export const Entry = ({
   job,
@@ -34,7 +49,8 @@ export const Entry = ({
 }) => {
   const { engine } = job.sheet;
   const characteristic = engine.characteristics.get(cell.characteristic);
-  const unit = unitMeant(characteristic);
+  const shown = shownIn(characteristic);
+  const { unit } = shown;
   const act = useAct();
   const [text, setText] = useState('');
   const [temperature, setTemperature] = useState('');
@@ -53,12 +69,15 @@ export const Entry = ({
 
   const take = (event: FormEvent) => {
     event.preventDefault();
-    const typed = readEntry(text, unit);
+    const typed = readEntry(text, unit, quantityOf(characteristic));
     if (typed.kind === 'refused') return setWrong(refusalText(typed.refusal));
     if (!chosen) return setWrong('no instrument is chosen: choose the one in your hand');
     const degrees = temperature.trim();
+    const bring = job.sheet.instruments.has(chosen.name)
+      ? []
+      : withMasters(chosen, instruments, job.sheet.instruments);
     const refused =
-      (job.sheet.instruments.has(chosen.name) ? undefined : act(bringInstrument, { instrument: chosen })) ??
+      firstRefused(bring, (instrument) => act(bringInstrument, { instrument })) ??
       act(takeReading, {
         cell,
         typed: typed.value,
@@ -94,7 +113,7 @@ export const Entry = ({
           />
           <span id={`${id}-hint`} className="hint">
             in {unit} unless you type another unit
-            {limits ? `; may go back ${span(limits.goesBack.least, limits.goesBack.greatest)}` : ''}
+            {limits ? `; may go back ${span(limits.goesBack, shown)}` : ''}
             {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
           </span>
           <span id={`${id}-wrong`} role="alert" className={wrong === undefined ? '' : 'wrong'}>
