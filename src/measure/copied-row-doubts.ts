@@ -26,7 +26,7 @@ export const copiedRowDoubts = (known: Known, rows: readonly (readonly Taken[])[
     const from = rows.slice(0, at).find((other) => alike(row, other));
     const [first] = row;
     if (!first || !from) return [];
-    const step = Math.max(...row.map(({ reading }) => resolutionOf(reading.typed)));
+    const step = Math.max(...row.map(({ reading, scale }) => resolutionOf(reading.typed) * scale));
     const odds = Math.min(
       greatestOdds,
       copiedOdds(

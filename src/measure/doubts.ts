@@ -1,6 +1,5 @@
 /** @module Readings that look wrong: the odds of the usual slips against an honest reading. */
 import type { Characteristic, Limits } from '../engine/engine-type.ts';
-import { quantityOf } from '../engine/shown-in.ts';
 import { copiedRowDoubts } from './copied-row-doubts.ts';
 import { expectationOf } from './expectation.ts';
 import { aroundOthers } from './honest.ts';
@@ -16,7 +15,7 @@ import { cellsOf, placesOf } from './scheme.ts';
 import type { Sheet } from './sheet.ts';
 import { type Priors, usualPriors } from './slips/priors.ts';
 import { retakenRowDoubts } from './swapped-row-doubts.ts';
-import { rowsOf, type Taken } from './taken.ts';
+import { rowsOf, scaledLimits, scaleOf, type Taken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
 
 interface Looked {
@@ -56,12 +55,14 @@ const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors):
 };
 
 const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
-  const read = rowsOf(sheet, characteristic);
+  const limits = limitsOf(sheet, characteristic.name);
+  const scale = scaleOf(characteristic, limits);
+  const read = rowsOf(sheet, characteristic, scale);
   const first = read[0]?.[0];
   if (!first) return undefined;
   const centres = read.map((row) => median(row.map(({ size }) => size)));
   const own =
-    expectationOf(limitsOf(sheet, characteristic.name), characteristic.wears, first.u) ??
+    expectationOf(limits && scaledLimits(limits, scale), characteristic.wears, first.u) ??
     aroundOthers(median(centres));
   const known: Known = { sheet, characteristic, own, priors };
   const swapped = retakenRowDoubts(known, read);
@@ -76,8 +77,7 @@ const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Loo
 
 const ofSheet = (sheet: Sheet, priors: Priors): readonly Doubt[] => {
   const looked = [...sheet.engine.characteristics.values()]
-    // The slips and what honest sizes look like are known for lengths alone.
-    .filter((characteristic) => !characteristic.derived && quantityOf(characteristic) === 'length')
+    .filter(({ derived }) => !derived)
     .flatMap((characteristic) => lookedAt(sheet, characteristic, priors) ?? []);
   const bores = looked.find(({ known }) => isBore(known.characteristic))?.rows ?? [];
   return [

@@ -2,7 +2,14 @@
 import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
 import { quillfeather } from '../../test/engines/demo-engines.ts';
-import { micrometer, readAll, reading, sheetOf, typed } from '../../test/engines/small-engine.ts';
+import {
+  micrometer,
+  readAll,
+  reading,
+  sheetOf,
+  smallEngine,
+  typed,
+} from '../../test/engines/small-engine.ts';
 import { doubtsOf } from './doubts.ts';
 import type { Reading } from './reading.ts';
 import { cellsOf } from './scheme.ts';
@@ -157,6 +164,49 @@ describe('a part that has grown', () => {
     const [single] = doubtsOf(sheetOf(row.slice(0, 1), { instruments: new Map([[caliper.name, caliper]]) }));
     expect(single).toMatchObject({ slip: 'part grown' });
     expect(single?.says).toContain('0.043 mm past what it was made to');
+  });
+});
+
+describe('a figure that is no length', () => {
+  const spring = {
+    name: 'spring-load',
+    title: 'spring load',
+    at: 'main',
+    wears: 'smaller' as const,
+    planes: [''],
+    axes: [''],
+    quantity: 'force' as const,
+    limits: { new: { least: 240, greatest: 260 }, goesBack: { least: 220, greatest: 260 }, printed: {} },
+  };
+  const engine = { ...smallEngine, characteristics: new Map([[spring.name, spring]]) };
+  const tester = {
+    ...micrometer,
+    name: 'tester',
+    kind: 'spring tester',
+    range: { least: typed('0', 'N'), greatest: typed('500', 'N') },
+    resolution: typed('1', 'N'),
+    permissibleError: typed('2', 'N'),
+    repeatability: typed('1', 'N'),
+    zero: typed('0', 'N'),
+    turn: typed('0', 'N'),
+  };
+  const loads = (...figures: string[]) =>
+    doubtsOf(
+      sheetOf(
+        figures.map((text, at) => reading(`main.${at + 1} spring-load`, typed(text, 'N'), 'tester')),
+        { engine, instruments: new Map([['tester', tester]]) },
+      ),
+    );
+
+  it('is doubted for its digits like any other, and told in its own unit', () => {
+    expect(loads('241', '238', '243')).toEqual([]);
+    const [mark] = loads('24.1', '238', '243');
+    expect(mark).toMatchObject({ slip: 'decimal shift', likely: [typed('241', 'N')] });
+    const [digits] = loads('421', '238', '243');
+    expect(digits).toMatchObject({ slip: 'digits transposed', likely: [typed('241', 'N')] });
+    const [grown] = loads('300', '238', '243');
+    expect(grown).toMatchObject({ slip: 'part grown' });
+    expect(grown?.says).not.toContain('mm');
   });
 });
 

@@ -11,7 +11,7 @@ import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { outsideRange, reachedBy } from './slips/outside-range.ts';
 import type { Priors } from './slips/priors.ts';
 import { type Suspicion, weighed } from './suspicion.ts';
-import { confirmations, type Taken, whereTaken } from './taken.ts';
+import { confirmations, pastWords, type Taken, whereTaken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
 
 /** How far places honestly lie apart, of an ordinary wear: common practice, no source. */
@@ -170,7 +170,7 @@ const unaccounted = (known: Known, taken: Taken): Doubt | undefined => {
     ...base,
     id: `${grownPart.name}:${reading.id}`,
     slip: grownPart.name,
-    says: `${where}: ${typedText(reading.typed)} is ${own.grownBy(size).toFixed(3)} mm past what it was made to, and worn parts do not grow, ${oddsText(grown)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    says: `${where}: ${typedText(reading.typed)} is ${pastWords(own.grownBy(size), taken)} what it was made to, and worn parts do not grow, ${oddsText(grown)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
     odds: grown,
   };
 };

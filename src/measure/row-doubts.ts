@@ -9,7 +9,7 @@ import { constantOffset, offsetOf } from './slips/constant-offset.ts';
 import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { shifted } from './slips/shifted.ts';
 import { type Suspect, suspectsOf } from './suspicion.ts';
-import { confirmations, type Taken } from './taken.ts';
+import { confirmations, pastWords, type Taken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
 
 /** Of the slips that a hand makes, the share that it makes over a whole row: common practice, no source. */
@@ -128,7 +128,7 @@ const grownRowDoubt = (known: Known, row: readonly Taken[]): Doubt | undefined =
   return {
     id: `${grownPart.name}:row ${first.place.id}|${characteristic.name}`,
     slip: grownPart.name,
-    says: `${first.place.title}, ${characteristic.title}: the whole row, ${figures}, is ${grown.toFixed(3)} mm and more past what it was made to, and worn parts do not grow, ${oddsText(odds)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    says: `${first.place.title}, ${characteristic.title}: the whole row, ${figures}, is ${pastWords(grown, first, ' and more')} what it was made to, and worn parts do not grow, ${oddsText(odds)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
     readings: row.map(({ reading }) => reading.id),
     places: [first.place.id],
     likely: row.map(({ reading }) => reading.typed),

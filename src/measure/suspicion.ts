@@ -58,14 +58,14 @@ interface SuspectsKept {
 const kept = new WeakMap<Reading, SuspectsKept>();
 
 /** All that a figure may have been. */
-export const suspectsOf = (sheet: Sheet, { reading, instrument }: Taken): readonly Suspect[] => {
+export const suspectsOf = (sheet: Sheet, { reading, instrument, scale }: Taken): readonly Suspect[] => {
   const before = kept.get(reading);
   if (before?.instruments === sheet.instruments) return before.suspects;
   const suspects = slips.flatMap((slip) =>
     slip.candidates(reading.typed, instrument).flatMap((candidate, way) => {
       const size = sizeOfReading(sheet, { ...reading, typed: candidate.likely });
       return size
-        ? [{ slip, candidate, way, size: size.value, shown: shownBy(instrument, candidate.likely) }]
+        ? [{ slip, candidate, way, size: size.value * scale, shown: shownBy(instrument, candidate.likely) }]
         : [];
     }),
   );

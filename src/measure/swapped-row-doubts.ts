@@ -71,9 +71,10 @@ export const swappedRowDoubts = (
 /** Rows that were taken twice: the last taking is held against the one before. */
 export const retakenRowDoubts = (known: Known, rows: readonly (readonly Taken[])[]): readonly Doubt[] => {
   const { sheet } = known;
-  const before = ({ reading }: Taken): number | undefined => {
+  const before = ({ reading, scale }: Taken): number | undefined => {
     const earlier = sheet.readings.get(cellKey(reading.cell))?.at(-2);
-    return earlier && sizeOfReading(sheet, earlier)?.value;
+    const size = earlier && sizeOfReading(sheet, earlier);
+    return size && size.value * scale;
   };
   const again = rows.flatMap((row) => {
     const expected = row.flatMap((taken) => before(taken) ?? []);
