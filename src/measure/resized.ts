@@ -38,16 +38,23 @@ export const readOftener = (sheet: Sheet, cell: Cell, more: number): Uncertain |
   return averaged(size, before, before + more);
 };
 
+interface Otherwise {
+  readonly instrument: Instrument;
+  readonly times?: number;
+  readonly more?: number;
+  readonly cold?: boolean;
+}
+
 /**
  * The same size had it been read otherwise: with another instrument, or the same in another state, so many times (as
- * often as it was, where nothing is said), the part as warm as it was or cold.
+ * often as it was, where nothing is said) and some more, the part as warm as it was or cold.
  *
  * @returns the size where it is, with the uncertainty that it would then have; undefined where it has not been read
  */
 export const readOtherwise = (
   sheet: Sheet,
   cell: Cell,
-  { instrument, times, cold = false }: { instrument: Instrument; times?: number; cold?: boolean },
+  { instrument, times, more = 0, cold = false }: Otherwise,
 ): Uncertain | undefined => {
   const size = sizeInCell(sheet, cell);
   const reading = countingReading(sheet, cell);
@@ -67,5 +74,5 @@ export const readOtherwise = (
   const read = sizeOf(shown(size.value - nothing.value.value), instrument, { register, material, spread });
   if (read.kind === 'refused') return undefined;
   const asOften = reading.instrument === instrument.name ? readingsIn(sheet, cell, instrument) : 1;
-  return averaged({ value: size.value, terms: read.value.terms }, 1, times ?? asOften);
+  return averaged({ value: size.value, terms: read.value.terms }, 1, (times ?? asOften) + more);
 };

@@ -5,10 +5,10 @@ import { unitsOf } from '../quantity/unit.ts';
 import { sizeInCell } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
 import { kindOf } from './instrument-kind.ts';
-import { type Asked, changed, named, offered, type Proposal, takes } from './proposal.ts';
+import { type Asked, among, changed, named, offered, type Proposal, takes } from './proposal.ts';
 import type { Cell } from './reading.ts';
 import { instrumentOf, readOtherwise } from './resized.ts';
-import { fewest } from './settle-by-reading.ts';
+import { fewest, timesText } from './settle-by-reading.ts';
 
 const instrumentsUsed = ({ sheet, cells }: Asked): readonly Instrument[] => [
   ...new Set(cells.flatMap((cell) => instrumentOf(sheet, cell) ?? [])),
@@ -17,23 +17,42 @@ const instrumentsUsed = ({ sheet, cells }: Asked): readonly Instrument[] => [
 const readWith = ({ sheet, cells }: Asked, used: Instrument): readonly Cell[] =>
   cells.filter((cell) => instrumentOf(sheet, cell) === used);
 
-/** A zero that was never checked is the cheapest thing to mend. */
-export const byZero = (asked: Asked): readonly Proposal[] =>
-  instrumentsUsed(asked)
-    .filter(({ zero, setTo }) => !zero && !setTo)
-    .flatMap((used) => {
-      const cells = readWith(asked, used);
-      const zero = { text: '0', unit: unitsOf(kindOf(used.kind).measures)[0] ?? '' };
-      const instrument = { ...used, zero };
-      const then = changed(asked, cells, (cell) => readOtherwise(asked.sheet, cell, { instrument }));
-      return offered(asked, then, {
-        kind: 'zero',
-        todo: `Check the zero of ${used.name}, which never was`,
-        minutes: takes.zero,
-        cells: [],
-        instrument: used.name,
-      });
+/** An instrument as it would be had its zero been checked and found right. */
+const zeroed = (used: Instrument): Instrument => ({
+  ...used,
+  zero: { text: '0', unit: unitsOf(kindOf(used.kind).measures)[0] ?? '' },
+});
+
+const checked = (asked: Asked, unchecked: readonly Instrument[]): readonly Proposal[] => {
+  const { sheet, deciding } = asked;
+  const cells = unchecked.flatMap((used) => readWith(asked, used));
+  const again = deciding.filter(among(cells));
+  const isAgain = among(again);
+  const then = (more: number) =>
+    changed(asked, cells, (cell) => {
+      const used = instrumentOf(sheet, cell);
+      return used && readOtherwise(sheet, cell, { instrument: zeroed(used), more: isAgain(cell) ? more : 0 });
     });
+  const more = fewest(then, 0);
+  if (more === undefined) return [];
+  const names = unchecked.map(({ name }) => name).join(' and ');
+  const reading = more === 0 ? '' : `, and read ${named(again)} ${timesText(more)}`;
+  return offered(asked, then(more), {
+    kind: 'zero',
+    todo: `Check the zero of ${names}, which never was${reading}`,
+    minutes: takes.zero * unchecked.length + takes.reading * more * again.length,
+    cells: more === 0 ? [] : again,
+    ...(more > 0 && { times: more }),
+    instrument: names,
+  });
+};
+
+/** A zero that was never checked is the cheapest thing to mend: of one instrument, or of all that were used. */
+export const byZero = (asked: Asked): readonly Proposal[] => {
+  const unchecked = instrumentsUsed(asked).filter(({ zero, setTo }) => !zero && !setTo);
+  const each = unchecked.flatMap((used) => checked(asked, [used]));
+  return each.length > 0 || unchecked.length < 2 ? each : checked(asked, unchecked);
+};
 
 const reaches = ({ range, kind }: Instrument, size: number): boolean => {
   const [from, to] = [range.least, range.greatest].map((end) => amountOf(end, kindOf(kind).measures));
@@ -85,12 +104,16 @@ export const bySetting = (asked: Asked): readonly Proposal[] => {
           const stood = { text: formatFigure(size.value, 3), unit: 'mm' };
           const shown = { text: '0.000', unit: 'mm' };
           const instrument = { ...gauge, setTo: { master: micrometer.name, size: stood, shown } };
-          const then = changed(asked, cells, (cell) => readOtherwise(asked.sheet, cell, { instrument }));
-          return offered(asked, then, {
+          const then = (times: number) =>
+            changed(asked, cells, (cell) => readOtherwise(asked.sheet, cell, { instrument, times }));
+          const times = fewest(then);
+          if (times === undefined) return [];
+          return offered(asked, then(times), {
             kind: 'setting',
-            todo: `Set ${gauge.name} in ${micrometer.name} and read ${named(cells)} again`,
-            minutes: takes.setting + takes.reading * cells.length,
+            todo: `Set ${gauge.name} in ${micrometer.name} and read ${named(cells)} again${times === 1 ? '' : `, ${times} times`}`,
+            minutes: takes.setting + takes.reading * times * cells.length,
             cells,
+            times,
             instrument: gauge.name,
           });
         }),

@@ -5,15 +5,15 @@ import { type Asked, changed, named, offered, type Proposal, takes } from './pro
 import { instrumentOf, readOftener, readOtherwise } from './resized.ts';
 import type { Judged } from './verdict-model.ts';
 
-const timesText = (times: number): string => (times === 1 ? 'once more' : `${times} more times`);
+export const timesText = (times: number): string => (times === 1 ? 'once more' : `${times} more times`);
 
 /** Nobody reads a size more often. */
 const mostRepeats = 12;
 
 /** The fewest repeats that settle it; none where not even endless ones would. */
-export const fewest = (then: (times: number) => Judged): number | undefined => {
+export const fewest = (then: (times: number) => Judged, from = 1): number | undefined => {
   if (then(1e9).verdict === 'unsure') return undefined;
-  for (let times = 1; times <= mostRepeats; times += 1) if (then(times).verdict !== 'unsure') return times;
+  for (let times = from; times <= mostRepeats; times += 1) if (then(times).verdict !== 'unsure') return times;
   return undefined;
 };
 

@@ -1,4 +1,5 @@
 /** @module What would settle a verdict that is unsure, cheapest first, and what the verdict could then be. */
+import { normalQuantile } from '../quantity/normal.ts';
 import { countingReading, sizeInCell } from './cell-size.ts';
 import { operandCells } from './expression.ts';
 import type { Instrument } from './instrument.ts';
@@ -8,15 +9,31 @@ import type { Cell } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 import { byInstrument, bySetting, byZero } from './settle-by-instrument.ts';
 import { byAxes, byCooling, byRepeats } from './settle-by-reading.ts';
-import type { Sheet } from './sheet.ts';
+import { ruleOf, type Sheet } from './sheet.ts';
 import type { Judged } from './verdict-model.ts';
 
-const givenUp = (asked: Asked): Proposal => ({
-  kind: 'nothing',
-  says: `Nothing in the register settles it: at ${finely(asked.judged.value?.value, asked)} it lies too near its limit. Take it as outside, or ask whoever answers for the limit.`,
-  minutes: 0,
-  cells: [],
-});
+/** Known to so much or better it would be settled, as far as one limit goes; nothing for rules that do not guard. */
+const needed = ({ sheet, judged }: Asked): number | undefined => {
+  const rule = ruleOf(sheet);
+  const { least = Number.NEGATIVE_INFINITY, greatest = Number.POSITIVE_INFINITY } =
+    judged.limits?.goesBack ?? {};
+  const value = judged.value?.value ?? Number.NaN;
+  const room = Math.min(Math.abs(value - least), Math.abs(greatest - value));
+  if (rule.kind !== 'guarded' || !(rule.conformance > 0.5) || !Number.isFinite(room)) return undefined;
+  return (room * normalQuantile(0.975)) / normalQuantile(rule.conformance);
+};
+
+const givenUp = (asked: Asked): Proposal => {
+  const enough = needed(asked);
+  const asks =
+    enough === undefined || enough === 0 ? '' : ` It would have to be known to ±${finely(enough, asked)}.`;
+  return {
+    kind: 'nothing',
+    says: `Nothing in the register settles it: at ${finely(asked.judged.value?.value, asked)} it lies too near its limit.${asks} Take it as outside, or ask whoever answers for the limit.`,
+    minutes: 0,
+    cells: [],
+  };
+};
 
 /** Share of the largest repeat from which on a cell has a say in the value. */
 const hasASay = 0.3;
@@ -35,7 +52,7 @@ const decidingCells = (sheet: Sheet, judged: Judged, cells: readonly Cell[]): re
  *
  * Each way is tried on the sheet itself: the sizes stay where they are, what is known of them is taken as it would
  * then be, and the verdict is judged anew by the shop's rule. Only what settles it is proposed: a zero check that is
- * lacking, more repeats, another instrument of the same kind, the gauge set in the micrometer that took the other
+ * lacking (with more repeats, if it takes them), more repeats, another instrument of the same kind, the gauge set in the micrometer that took the other
  * part, waiting for the part to cool, and, where cells are unread, reading those.
  *
  * @param sheet           measuring sheet

@@ -4,6 +4,7 @@ import { judgeAll } from '../../measure/judge.ts';
 import { answer } from '../../quantity/refusal.ts';
 import type { TerminalCommand } from '../command.ts';
 import { mendLine } from '../row-lines.ts';
+import { settling, settlingLines } from '../settling-lines.ts';
 import { sheetOf, sheetOptions } from '../sheet-source.ts';
 import { asked, counts, countsText, doubtLines, judgedJson, verdictTable } from '../verdict-table.ts';
 
@@ -24,17 +25,19 @@ export const judge: TerminalCommand = {
     const judged = judgeAll(sheet);
     const known = judged.filter((one) => one.value !== undefined);
     const doubts = doubtsOf(sheet);
+    const unsure = settling(sheet, judged);
     return answer({
       text: [
         verdictTable(known, sheet.engine),
         `\n${countsText(judged)}.\n`,
-        ...doubtLines(doubts).map((line) => `${line}\n`),
+        ...[...settlingLines(unsure), ...doubtLines(doubts)].map((line) => `${line}\n`),
       ].join(''),
       json: {
         engine: { id: sheet.engine.id, title: sheet.engine.title, version: sheet.engine.version },
         conformance: sheet.conformance,
         counts: counts(judged),
         verdicts: asked(judged).map((one) => judgedJson(one, sheet.engine)),
+        unsure,
         doubts,
       },
       warnings: rowsLeftOut === undefined ? warnings : [...warnings, mendLine(rowsLeftOut)],

@@ -12,8 +12,11 @@ import { moneyText } from '../../record/figure-text.ts';
 import { headingOf } from '../../record/sections/heading.ts';
 import { slotTitle } from '../../record/sections/named.ts';
 import { packSection } from '../../record/sections/packs.ts';
+import { inUse } from '../../register/register.ts';
+import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
+import { settling, settlingLines } from '../settling-lines.ts';
 import { table } from '../table.ts';
 import { asked, counts, countsText, judgedJson, verdictTable } from '../verdict-table.ts';
 import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
@@ -92,6 +95,7 @@ export const show: TerminalCommand = {
       const { engine } = job.sheet;
       const judged = judgeAll(job.sheet);
       const doubts = doubtsOf(job.sheet);
+      const unsure = settling(job.sheet, judged, inUse(await registerNow(store)));
       const known = asked(judged).filter((one) => one.verdict !== 'not yet known');
       return answer({
         text: [
@@ -100,6 +104,12 @@ export const show: TerminalCommand = {
             .join(''),
           block('Phases', phaseTable(job)),
           block(`Verdicts: ${countsText(judged)}`, verdictTable(known, engine)),
+          block(
+            'What would settle the unsure',
+            settlingLines(unsure)
+              .map((line) => `${line}\n`)
+              .join(''),
+          ),
           block('Doubts', doubtText(job, doubts)),
           block('Plan', planTable(engine, job)),
           block('Shim packs', packTable(job)),
@@ -110,6 +120,7 @@ export const show: TerminalCommand = {
           number: job.booked.number,
           phases: phasesOf(job),
           counts: counts(judged),
+          unsure,
           verdicts: asked(judged).map((one) => judgedJson(one, engine)),
           doubts: doubts.map((doubt) => ({ ...doubt, answered: job.doubtsAnswered.get(doubt.id) })),
           plan: job.plan,
