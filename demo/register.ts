@@ -16,6 +16,7 @@ const story = 99;
 
 const mm = (text: string): Typed => ({ text, unit: 'mm' });
 const torque = (text: string): Typed => ({ text, unit: 'N·m' });
+const force = (text: string): Typed => ({ text, unit: 'N' });
 
 type Row = readonly [
   name: string,
@@ -39,6 +40,8 @@ const rows: readonly Row[] = [
   ['dial-0-12', 'dial gauge', '0', '12', '0.01', '0.010', '0.003', '0.00', '1'],
   ['dial-0-1', 'dial gauge', '0', '1', '0.001', '0.003', '0.001', '0.000', '0.2'],
   ['feelers', 'feeler set', '0.03', '1.5', '0.01', '0.005', '0.005', '0.00'],
+  ['bore-6-12', 'bore gauge', '6', '12', '0.001', '0.003', '0.001', '0.000'],
+  ['caliper-0-150', 'caliper', '0', '150', '0.01', '0.030', '0.010', '0.00'],
 ];
 
 const described = ([name, kind, ...figures]: Row): Described => {
@@ -54,7 +57,7 @@ const described = ([name, kind, ...figures]: Row): Described => {
   };
 };
 
-/** Nothing is read with these in the jobs: one is a master, and one tightens. */
+/** Nothing is read with these in the jobs: one is a master, one tightens, one presses springs. */
 const others: readonly Described[] = [
   described(['ring-80', 'setting ring', '80.000', '80.000', '0', '0.002', '0', '']),
   {
@@ -65,10 +68,22 @@ const others: readonly Described[] = [
     permissibleError: torque('8'),
     repeatability: torque('2'),
   },
+  {
+    name: 'springs-0-600',
+    kind: 'spring tester',
+    range: { least: force('0'), greatest: force('600') },
+    resolution: force('1'),
+    permissibleError: force('3'),
+    repeatability: force('1'),
+  },
 ];
 
 /** Held against another thing than its own zero. */
-const masters: Readonly<Record<string, string>> = { 'bore-35-160': 'ring-80', feelers: 'mic-0-25' };
+const masters: Readonly<Record<string, string>> = {
+  'bore-35-160': 'ring-80',
+  'bore-6-12': 'mic-0-25',
+  feelers: 'mic-0-25',
+};
 
 /** Its certificate ran out between two jobs, and nobody saw it. */
 const forgotten = 'depth-0-100';

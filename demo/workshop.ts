@@ -9,7 +9,11 @@ import { finished, finishedId } from './jobs/finished.ts';
 import { halfMeasured, halfMeasuredId } from './jobs/half-measured.ts';
 import { registerEvents } from './register.ts';
 
-const engineFiles = ['./engines/quillfeather-3w.yaml', './engines/mudlark-1.yaml'];
+const engineFiles = [
+  './engines/quillfeather-3w.yaml',
+  './engines/mudlark-1.yaml',
+  './engines/brambleholt-6.yaml',
+];
 
 /** Ids of the jobs: half measured, awaiting a decision, finished. */
 export const demoJobs: readonly string[] = [halfMeasuredId, awaitingDecisionId, finishedId];

@@ -14,7 +14,9 @@ const engineOf = (text: string): EngineType => {
 
 export const quillfeatherText = textOf('quillfeather-3w');
 export const mudlarkText = textOf('mudlark-1');
+export const brambleholtText = textOf('brambleholt-6');
 export const quillfeather = (): EngineType => engineOf(quillfeatherText);
+export const brambleholt = (): EngineType => engineOf(brambleholtText);
 export const mudlark = (): EngineType => engineOf(mudlarkText);
 
 /** A text with one stretch of it changed, which must stand in it. */

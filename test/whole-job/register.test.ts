@@ -34,7 +34,7 @@ describe('the register in the terminal', { timeout: 60_000 }, () => {
     expect(list).toMatch(/wrench-40-200 +torque wrench +40 N·m to 200 N·m/);
     expect(
       (JSON.parse(await told('instruments', '--json')) as { instruments: unknown[] }).instruments,
-    ).toHaveLength(11);
+    ).toHaveLength(14);
   });
 
   it('names the readings taken after that day, and no others', async () => {

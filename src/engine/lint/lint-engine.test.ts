@@ -1,12 +1,18 @@
 /** @module The linter as a whole: nothing to find in a sound engine type, errors before warnings in a poor one. */
 import { describe, expect, it } from 'vitest';
-import { changed, mudlarkText, quillfeatherText } from '../../../test/engines/demo-engines.ts';
+import {
+  brambleholtText,
+  changed,
+  mudlarkText,
+  quillfeatherText,
+} from '../../../test/engines/demo-engines.ts';
 import { readEngineType } from '../read-engine-type.ts';
 
 describe('the linter', () => {
   it.each([
     ['three-cylinder', quillfeatherText],
     ['single-cylinder', mudlarkText],
+    ['six-cylinder', brambleholtText],
   ])('finds nothing in the %s demonstration engine', (_, text) => {
     expect(readEngineType(text).troubles).toEqual([]);
   });
