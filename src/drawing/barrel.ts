@@ -12,8 +12,6 @@ export interface SleeveLine {
 }
 
 export interface Barrel {
-  /** What is read off it, for a reader who does not see it. */
-  readonly words: string;
   /** Where the thimble's edge stands, in the sleeve's lines. */
   readonly edge: number;
   /** The stretch of the sleeve that is drawn: its first line, and how many from there. */
@@ -127,7 +125,7 @@ export const barrelAt = (barrel: Barrel): SvgNode => {
   const right = edge + thimble;
   return svg(
     'g',
-    { role: 'group', 'aria-label': barrel.words },
+    {},
     svg('rect', {
       x: left - 6,
       y: middle - half,

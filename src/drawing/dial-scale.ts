@@ -124,7 +124,7 @@ export const dialScale = (shown: DialFigure): SvgNode | undefined => {
   const pointer = (way * (turns + rest / perTurn)) % 1;
   return svg(
     'g',
-    { role: 'group', 'aria-label': dialWords(shown) },
+    {},
     svg('circle', {
       cx: middle.x,
       cy: middle.y,

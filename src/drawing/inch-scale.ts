@@ -47,7 +47,6 @@ export const inchScale = (shown: InchFigure): SvgNode | undefined => {
   const steps = Math.round((figure - start) * inch);
   if (!(steps >= 0 && steps <= inch)) return undefined;
   const barrel: Barrel = {
-    words: inchWords(shown),
     edge: steps / turn,
     from: Math.max(0, 4 * Math.floor((steps / turn - 3) / 4)),
     length: 16,

@@ -54,7 +54,6 @@ export const micrometerScale = (shown: MicrometerFigure): SvgNode | undefined =>
   const steps = Math.round((figure - start) * millimetre);
   if (!(steps >= 0 && steps <= frame * millimetre)) return undefined;
   const barrel: Barrel = {
-    words: micrometerWords(shown),
     edge: steps / millimetre,
     from: Math.max(0, 5 * Math.floor((steps / millimetre - 2) / 5)),
     length: 10,

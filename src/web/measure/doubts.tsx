@@ -7,6 +7,7 @@ import type { OpenJob } from '../../job/job.ts';
 import type { Cell } from '../../measure/reading.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
+import { Drawing } from '../drawing/drawing.tsx';
 import { useAct } from '../journal/use-desk.tsx';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
@@ -20,9 +21,42 @@ interface DoubtsProps {
   readonly onCell: (cell: Cell) => void;
 }
 
+/** More than this is folded away: a wrong master puts every bore in doubt. */
+const shownOpen = 6;
+
+/** Where several readings are in doubt, each with what it probably was. */
+const Corrections = ({
+  engine,
+  doubt,
+  readings,
+}: Omit<Doubted, 'scale'> & { readonly engine: EngineType }) => {
+  const changed = readings.flatMap((reading, at) => {
+    const likely = doubt.likely[at];
+    return likely && typedText(likely) !== typedText(reading.typed) ? [{ reading, likely }] : [];
+  });
+  if (readings.length < 2 || changed.length === 0) return null;
+  const list = (
+    <ul>
+      {changed.map(({ reading, likely }) => (
+        <li key={reading.id}>
+          {cellTitle(engine, reading.cell)}: read <span className="figure">{typedText(reading.typed)}</span>,
+          probably <strong className="figure">{typedText(likely)}</strong>
+        </li>
+      ))}
+    </ul>
+  );
+  if (changed.length <= shownOpen) return list;
+  return (
+    <details>
+      <summary>{changed.length} readings, with what each probably was</summary>
+      {list}
+    </details>
+  );
+};
+
 const OneDoubt = ({
   engine,
-  doubted: { doubt, readings },
+  doubted: { doubt, readings, scale },
   onCell,
 }: Pick<DoubtsProps, 'engine' | 'onCell'> & { readonly doubted: Doubted }) => {
   const act = useAct();
@@ -37,24 +71,13 @@ const OneDoubt = ({
           {doubt.says}
         </strong>
       </p>
-      {doubt.likely.length < 2 ? null : (
-        <ul>
-          {readings.map((reading, at) => {
-            const likely = doubt.likely[at];
-            return (
-              <li key={reading.id}>
-                {cellTitle(engine, reading.cell)}: read{' '}
-                <span className="figure">{typedText(reading.typed)}</span>
-                {likely ? (
-                  <>
-                    , probably <strong className="figure">{typedText(likely)}</strong>
-                  </>
-                ) : null}
-              </li>
-            );
-          })}
-        </ul>
-      )}
+      <Corrections engine={engine} doubt={doubt} readings={readings} />
+      {scale ? (
+        <>
+          <p>Hold {first?.instrument ?? 'the instrument'} against these: which of them does it show?</p>
+          <Drawing drawing={scale} className="scales" />
+        </>
+      ) : null}
       <div className="row">
         {first ? <Button onPress={() => onCell(first.cell)}>Measure again</Button> : null}
         <Field className="grow" label="It stands, because …" value={why} onChange={setWhy} />

@@ -1,5 +1,7 @@
 /** @module Doubts, looked for when the verdict has been painted, so that no key press waits for them. */
 import { useEffect, useState } from 'react';
+import { scalePair } from '../../drawing/scale-pair.ts';
+import type { SvgNode } from '../../drawing/svg.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
 import type { Reading } from '../../measure/reading.ts';
 import type { Sheet } from '../../measure/sheet.ts';
@@ -10,13 +12,24 @@ export interface Doubted {
   readonly doubt: Doubt;
   /** The readings in doubt, in the doubt's order. */
   readonly readings: readonly Reading[];
+  /** The scale as typed and as it probably was, where that is what differs. */
+  readonly scale?: SvgNode;
 }
+
+const scaleFor = (sheet: Sheet, { onScale, likely: [likely] }: Doubt, first: Reading | undefined) => {
+  const instrument = first && sheet.instruments.get(first.instrument);
+  return onScale && likely && instrument ? scalePair(instrument, first.typed, likely) : undefined;
+};
 
 const doubted = (sheet: Sheet): readonly Doubted[] => {
   const doubts = doubtsOf(sheet);
   if (doubts.length === 0) return [];
   const byId = new Map([...sheet.readings.values()].flat().map((reading) => [reading.id, reading]));
-  return doubts.map((doubt) => ({ doubt, readings: doubt.readings.flatMap((id) => byId.get(id) ?? []) }));
+  return doubts.map((doubt) => {
+    const readings = doubt.readings.flatMap((id) => byId.get(id) ?? []);
+    const scale = scaleFor(sheet, doubt, readings[0]);
+    return { doubt, readings, ...(scale && { scale }) };
+  });
 };
 
 const same = (before: readonly Doubted[], now: readonly Doubted[]): boolean =>
