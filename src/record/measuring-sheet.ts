@@ -114,6 +114,7 @@ export const measuringSheet = (engine: EngineType, bench: OnTheBench = {}): stri
 <html lang="en">
 <head>
 <meta charset="utf-8">
+<link rel="icon" href="data:,">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
 <style>${measuringSheetStyle}</style>

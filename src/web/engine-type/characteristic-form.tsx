@@ -118,6 +118,7 @@ export const CharacteristicForm = ({ name, data, engine, troubles, edit }: Chara
         {text('Page of the manual', ['source'], 'Where these limits are printed.')}
         {choice('Kind of place', 'at', places)}
         {choice('Which way it wears', 'wears', allowed('wears'))}
+        {choice('What it is a figure of', 'quantity', allowed('quantity'), 'length, nothing said')}
         {derived ? null : choice('Instrument', 'instrument', allowed('instrument'), 'not said')}
         {derived ? null : choice('Material', 'material', allowed('material'), 'not said')}
         {derived
@@ -155,6 +156,7 @@ export const CharacteristicForm = ({ name, data, engine, troubles, edit }: Chara
         owner={{ characteristic: name }}
         path={[...path, 'limits']}
         data={data}
+        characteristic={engine?.characteristics.get(name)}
         limits={engine?.characteristics.get(name)?.limits}
         troubles={troubles}
         edit={edit}
@@ -166,6 +168,7 @@ export const CharacteristicForm = ({ name, data, engine, troubles, edit }: Chara
           owner={{ component: one.component, step: one.step }}
           path={['components', one.component, 'sizes', 'steps', one.at, 'limits']}
           data={data}
+          characteristic={engine?.characteristics.get(name)}
           limits={engine?.components.get(one.component)?.sizes?.steps[one.at]?.limits}
           troubles={troubles}
           edit={edit}

@@ -12,5 +12,5 @@ export const CommittedField = ({
   const commit = () => {
     if (text.trim() !== value) onCommit(text.trim());
   };
-  return <Field {...props} value={text} onChange={setText} onDone={commit} />;
+  return <Field {...props} value={text} onChange={setText} onLeave={commit} onEnter={commit} />;
 };

@@ -3,8 +3,9 @@ import { useMemo } from 'react';
 import { toleranceZone } from '../../drawing/tolerance-zone.ts';
 import { type EngineEdit, type LimitOwner, limitSides } from '../../engine/edit/engine-edit.ts';
 import { valueAt } from '../../engine/edit/file-data.ts';
-import type { Limits } from '../../engine/engine-type.ts';
+import type { Characteristic, Limits } from '../../engine/engine-type.ts';
 import type { FilePath } from '../../engine/file-path.ts';
+import { shownIn } from '../../engine/shown-in.ts';
 import type { Trouble } from '../../engine/trouble.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { CommittedField } from './committed-field.tsx';
@@ -28,6 +29,7 @@ export const LimitFields = ({
   owner,
   path,
   data,
+  characteristic,
   limits,
   troubles,
   edit,
@@ -37,14 +39,18 @@ export const LimitFields = ({
   /** Of the limits in the file. */
   readonly path: FilePath;
   readonly data: unknown;
+  readonly characteristic: Characteristic | undefined;
   /** As read; missing while something in the file is in error. */
   readonly limits: Limits | undefined;
   readonly troubles: readonly Trouble[];
   readonly edit: (edit: EngineEdit) => void;
 }) => {
   const drawing = useMemo(
-    () => (isDrawable(limits) ? toleranceZone({ title, limits, verdict: 'not yet known' }) : undefined),
-    [title, limits],
+    () =>
+      isDrawable(limits)
+        ? toleranceZone({ title, limits, verdict: 'not yet known', shown: shownIn(characteristic) })
+        : undefined,
+    [title, limits, characteristic],
   );
   const shown = limitSides.map((side) => [...path, ...side.split('.')]);
   const others = troublesUnder(troubles, path).filter(

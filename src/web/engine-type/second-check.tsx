@@ -1,41 +1,18 @@
 /** @module The second person types in the critical figures from the manual, without seeing those in the file. */
-import { type FormEvent, useMemo, useState } from 'react';
+import { type FormEvent, useCallback, useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { type CriticalFigure, criticalFigures } from '../../engine/edit/critical-figures.ts';
 import { fileData } from '../../engine/edit/edit-engine.ts';
-import { type FigureApart, figureTrouble } from '../../engine/edit/second-check.ts';
+import type { FigureApart } from '../../engine/edit/second-check.ts';
 import { readEngineType } from '../../engine/read-engine-type.ts';
 import { samePerson } from '../../engine/same-person.ts';
 import { announce } from '../shell/announce.ts';
-import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { whoNow } from '../shell/who.ts';
+import { CheckedFigure } from './checked-figure.tsx';
 import { useChecking } from './shelf.ts';
 import type { TypeSheetProps } from './type-screen.tsx';
 import { useTypedFigures } from './typed-figures.ts';
-
-const CheckedFigure = ({
-  figure,
-  typed,
-  onType,
-}: {
-  readonly figure: CriticalFigure;
-  readonly typed: string;
-  readonly onType: (text: string) => void;
-}) => {
-  const [left, setLeft] = useState(false);
-  const trouble = left && typed.trim() !== '' ? figureTrouble(typed, figure.kind) : undefined;
-  return (
-    <Field
-      label={figure.title}
-      value={typed}
-      onChange={onType}
-      onDone={() => setLeft(true)}
-      wrong={trouble}
-      {...(figure.source === undefined ? {} : { hint: figure.source })}
-    />
-  );
-};
 
 const Apart = ({
   apart,
@@ -103,7 +80,7 @@ const Standing = ({
 export const SecondCheck = ({ newest }: TypeSheetProps) => {
   const by = whoNow().actor;
   const checking = useChecking(newest.id);
-  const [typed, keep] = useTypedFigures(newest.id, by);
+  const [typed, change] = useTypedFigures(newest.id, by);
   const { engine } = useMemo(() => readEngineType(newest.text), [newest.text]);
   const figures = useMemo(() => {
     const file = fileData(newest.text);
@@ -112,6 +89,17 @@ export const SecondCheck = ({ newest }: TypeSheetProps) => {
   const apart = useMemo(() => apartIn(newest.text, figures), [newest.text, figures]);
   const left = figures.filter(({ at }) => (typed[at] ?? '').trim() === '').length;
   const author = engine?.entered?.by;
+  const inputs = useRef<(HTMLInputElement | null)[]>([]);
+  const button = useRef<HTMLButtonElement>(null);
+  // Stable, so that a figure typed draws one row anew and not all of them.
+  const onTyped = useCallback(
+    (at: string, text: string) => change((before) => ({ ...before, [at]: text })),
+    [change],
+  );
+  const onNext = useCallback((index: number) => (inputs.current[index + 1] ?? button.current)?.focus(), []);
+  const register = useCallback((index: number, input: HTMLInputElement | null) => {
+    inputs.current[index] = input;
+  }, []);
 
   const check = async (event: FormEvent) => {
     event.preventDefault();
@@ -122,10 +110,10 @@ export const SecondCheck = ({ newest }: TypeSheetProps) => {
     });
     if (done.kind === 'refused') return;
     const again = new Set(done.apart.map(({ at }) => at));
-    keep(
+    change((before) =>
       done.apart.length === 0
         ? {}
-        : Object.fromEntries(Object.entries(typed).filter(([at]) => !again.has(at))),
+        : Object.fromEntries(Object.entries(before).filter(([at]) => !again.has(at))),
     );
     announce(
       done.apart.length === 0
@@ -169,19 +157,22 @@ export const SecondCheck = ({ newest }: TypeSheetProps) => {
         Type each figure in from the manual, with its unit, as it is printed. What {author} typed is not
         shown. What you type is kept on this bench until you are through.
       </p>
-      <div className="two-up">
-        {figures.map((figure) => (
+      <div className="checks">
+        {figures.map((figure, index) => (
           <CheckedFigure
             key={figure.at}
             figure={figure}
             typed={typed[figure.at] ?? ''}
-            onType={(text) => keep({ ...typed, [figure.at]: text })}
+            index={index}
+            onTyped={onTyped}
+            onNext={onNext}
+            register={register}
           />
         ))}
       </div>
       <Refused refusal={checking.data?.kind === 'refused' ? checking.data.refusal : undefined} />
       <div className="row">
-        <Button type="submit" className="first" isDisabled={left > 0 || checking.isPending}>
+        <Button ref={button} type="submit" className="first" isDisabled={left > 0 || checking.isPending}>
           Hold them against the file, as {by}
         </Button>
         <p role="status">

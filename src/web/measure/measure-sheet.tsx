@@ -6,10 +6,12 @@ import { type Cell, cellKey } from '../../measure/reading.ts';
 import { cellAfter, entryOrder } from '../../measure/scheme.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
+import { Aside } from '../shell/aside.tsx';
 import { useStanding } from '../shell/standing-on.ts';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Doubts } from './doubts.tsx';
 import { Entry } from './entry.tsx';
+import { FromFile } from './from-file.tsx';
 import { PlaceTable } from './place-table.tsx';
 import { useDoubts } from './use-doubts.ts';
 import { VerdictShown, verdictLine, verdictShort } from './verdict-shown.tsx';
@@ -87,6 +89,19 @@ export const MeasureSheet = () => {
           at={cellKey(cell)}
           onCell={goTo}
         />
+      </section>
+      <section className="part" aria-label="On paper and from a file">
+        <a
+          className="button quiet"
+          href={`/jobs/${encodeURIComponent(job.head.event?.job ?? '')}/blank-sheet`}
+        >
+          Measuring sheet to print
+        </a>
+        {job.handedOver ? null : (
+          <Aside words="Enter readings from a file">
+            <FromFile job={job} />
+          </Aside>
+        )}
       </section>
     </>
   );

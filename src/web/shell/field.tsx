@@ -1,5 +1,5 @@
 /** @module A labelled field big enough for a gloved hand; what is wrong stands under it in words. */
-import { type ReactNode, type Ref, useId } from 'react';
+import { type KeyboardEvent, type ReactNode, type Ref, useId } from 'react';
 import { FieldError, Input, Label, Text, TextArea, TextField } from 'react-aria-components';
 
 export interface FieldProps {
@@ -15,12 +15,16 @@ export interface FieldProps {
   readonly numeric?: boolean;
   readonly className?: string;
   readonly inputRef?: Ref<HTMLInputElement>;
-  /** The hands have left the field, or Enter was pressed in it. */
-  readonly onDone?: () => void;
+  /** The hands have left the field. */
+  readonly onLeave?: () => void;
+  /** Enter was pressed in it; it then does nothing else. */
+  readonly onEnter?: () => void;
 }
 
-const doneOnEnter = (done: () => void) => (event: { readonly key: string }) => {
-  if (event.key === 'Enter') done();
+const onEnterOnly = (enter: () => void) => (event: KeyboardEvent) => {
+  if (event.key !== 'Enter') return;
+  event.preventDefault();
+  enter();
 };
 
 export const Field = (props: FieldProps) => (
@@ -32,7 +36,8 @@ export const Field = (props: FieldProps) => (
     validationBehavior="aria"
     {...(props.name === undefined ? {} : { name: props.name })}
     {...(props.required === undefined ? {} : { isRequired: props.required })}
-    {...(props.onDone === undefined ? {} : { onBlur: props.onDone, onKeyDown: doneOnEnter(props.onDone) })}
+    {...(props.onLeave === undefined ? {} : { onBlur: props.onLeave })}
+    {...(props.onEnter === undefined ? {} : { onKeyDown: onEnterOnly(props.onEnter) })}
   >
     <Label>{props.label}</Label>
     {props.rows === undefined ? (
