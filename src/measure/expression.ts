@@ -1,7 +1,7 @@
 /** @module A derived characteristic from its operands: ovality, taper, clearance, with what they share. */
 import type { EngineType, Expression, Place } from '../engine/engine-type.ts';
 import { combine, type Uncertain } from '../quantity/uncertain.ts';
-import { greatest, least } from './extreme.ts';
+import { greatestOf, leastOf } from './extreme.ts';
 import { formAtMost, greatestRange } from './form.ts';
 import { type Cell, cellKey } from './reading.ts';
 import { cellsOf } from './scheme.ts';
@@ -10,7 +10,10 @@ import { cellsOf } from './scheme.ts';
 type Evaluated =
   | {
       readonly kind: 'known';
+      /** With what is not known of it about its expectation, where extremes give it one. */
       readonly value: Uncertain;
+      /** Expectation of the true value less that: see Extreme. */
+      readonly bias: number;
       /** Of a form: the probability that it is no more than a limit, worked out over its own lopsided distribution. */
       readonly atMost?: (limit: number) => number;
     }
@@ -26,6 +29,7 @@ interface Operands {
 interface Sized {
   readonly cell: Cell;
   readonly size: Uncertain;
+  readonly bias: number;
 }
 
 type Found =
@@ -51,13 +55,13 @@ const sizesOf = (name: string, place: Place, operands: Operands): Found => {
     const inner = evaluate(characteristic.derived, at, operands);
     if (inner.kind === 'missing') return inner;
     const cell = { place: at.id, characteristic: name, plane: '', axis: '' };
-    return { kind: 'known', at: at.id, sizes: [{ cell, size: inner.value }] };
+    return { kind: 'known', at: at.id, sizes: [{ cell, size: inner.value, bias: inner.bias }] };
   }
   const sizes: Sized[] = [];
   const missing: Cell[] = [];
   for (const cell of cellsOf(engine, name, at.id)) {
     const size = sizeIn(cell);
-    if (size) sizes.push({ cell, size });
+    if (size) sizes.push({ cell, size, bias: 0 });
     else missing.push(cell);
   }
   return missing.length > 0 || sizes.length === 0
@@ -79,6 +83,7 @@ const form = (
   return {
     kind: 'known',
     value: greatestRange(groups, name),
+    bias: 0,
     atMost: (limit) => formAtMost(groups, limit),
   };
 };
@@ -124,22 +129,30 @@ const rangeOver = (kind: OverPlaces, of: string, place: Place, operands: Operand
       groups,
       `widest over ${kind === 'range over places' ? 'places' : 'neighbours'} of ${of}`,
     ),
+    bias: 0,
     atMost: (limit) => formAtMost(groups, limit),
   };
 };
 
+const meanBias = (sized: readonly Sized[]): number =>
+  sized.reduce((sum, { bias }) => sum + bias, 0) / sized.length;
+
 const pick = (kind: Pick, sized: readonly Sized[], whose: string): Evaluated => {
   const sizes = sized.map(({ size }) => size);
-  const known = (value: Uncertain): Evaluated => ({ kind: 'known', value });
+  const bias = meanBias(sized);
   switch (kind) {
-    case 'least':
-      return known(least(sizes, `least of ${whose}`));
-    case 'greatest':
-      return known(greatest(sizes, `greatest of ${whose}`));
+    case 'least': {
+      const extreme = leastOf(sizes, `least of ${whose}`);
+      return { kind: 'known', value: extreme.value, bias: bias + extreme.bias };
+    }
+    case 'greatest': {
+      const extreme = greatestOf(sizes, `greatest of ${whose}`);
+      return { kind: 'known', value: extreme.value, bias: bias + extreme.bias };
+    }
     // A name alone stands for one size; where a scheme gives several, it stands for their mean.
     case 'reading':
     case 'mean':
-      return known(mean(sizes));
+      return { kind: 'known', value: mean(sizes), bias };
     case 'range over axes':
       return form(sized, ({ plane }) => plane, `widest over axes of ${whose}`);
     case 'range over planes':
@@ -149,14 +162,21 @@ const pick = (kind: Pick, sized: readonly Sized[], whose: string): Evaluated => 
   }
 };
 
-/** All values, or all that is missing of any of them. */
-const together = (
-  parts: readonly Evaluated[],
-  join: (values: readonly Uncertain[]) => Uncertain,
-): Evaluated => {
-  const missing = parts.filter((part) => part.kind === 'missing');
-  if (missing.length > 0) return { kind: 'missing', cells: missing.flatMap(({ cells }) => cells) };
-  return { kind: 'known', value: join(parts.flatMap((part) => (part.kind === 'known' ? [part.value] : []))) };
+/** Σ factor × part, or all that is missing of any of them. */
+const together = (parts: readonly (readonly [factor: number, part: Evaluated])[]): Evaluated => {
+  const missing: Cell[] = [];
+  const known: (readonly [number, Uncertain])[] = [];
+  let bias = 0;
+  for (const [factor, part] of parts) {
+    if (part.kind === 'missing') missing.push(...part.cells);
+    else {
+      known.push([factor, part.value]);
+      bias += factor * part.bias;
+    }
+  }
+  return known.length < parts.length
+    ? { kind: 'missing', cells: missing }
+    : { kind: 'known', value: combine(known), bias };
 };
 
 /**
@@ -182,20 +202,16 @@ const together = (
 export const evaluate = (expression: Expression, place: Place, operands: Operands): Evaluated => {
   switch (expression.kind) {
     case 'difference': {
-      const parts = [evaluate(expression.from, place, operands), evaluate(expression.less, place, operands)];
-      return together(parts, (values) =>
-        combine(values.map((value, index) => [index === 0 ? 1 : -1, value] as const)),
-      );
+      const from = evaluate(expression.from, place, operands);
+      return together([
+        [1, from],
+        [-1, evaluate(expression.less, place, operands)],
+      ]);
     }
     case 'sum':
-      return together(
-        expression.of.map((part) => evaluate(part, place, operands)),
-        (values) => combine(values.map((value) => [1, value] as const)),
-      );
+      return together(expression.of.map((part) => [1, evaluate(part, place, operands)] as const));
     case 'factor':
-      return together([evaluate(expression.of, place, operands)], (values) =>
-        combine(values.map((value) => [expression.factor, value] as const)),
-      );
+      return together([[expression.factor, evaluate(expression.of, place, operands)]]);
     case 'range over places':
     case 'range over neighbours':
       return rangeOver(expression.kind, expression.of, place, operands);

@@ -1,8 +1,9 @@
 /** @module A characteristic at a place judged from the sizes in its cells, wherever those come from. */
 import type { Bounds, Characteristic, Limits, Place } from '../engine/engine-type.ts';
-import type { Uncertain } from '../quantity/uncertain.ts';
+import { effectiveFreedom, standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
 import { evaluate } from './expression.ts';
-import { greatest, least } from './extreme.ts';
+import { greatest, least, withBias } from './extreme.ts';
+import { conformanceProbability } from './guard-band.ts';
 import { jointConformance } from './joint-conformance.ts';
 import { limitsOf } from './limits.ts';
 import { type Cell, cellKey } from './reading.ts';
@@ -88,6 +89,20 @@ const onceEach = (cells: readonly Cell[]): readonly Cell[] => [
   ...new Map(cells.map((cell) => [cellKey(cell), cell])).values(),
 ];
 
+/** Of a form over its own distribution; of other sums about what is expected of them, where extremes are among them. */
+const conformanceOf = (
+  { value, bias, atMost }: Extract<ReturnType<typeof evaluate>, { kind: 'known' }>,
+  bounds: Bounds,
+): number | undefined => {
+  const { least: low, greatest: high } = bounds;
+  if (atMost) {
+    return Math.max(0, (high === undefined ? 1 : atMost(high)) - (low === undefined ? 0 : atMost(low)));
+  }
+  return bias === 0
+    ? undefined
+    : conformanceProbability(value.value + bias, standardUncertainty(value), effectiveFreedom(value), bounds);
+};
+
 /** A derived characteristic from the sizes in the cells of its operands. */
 export const judgementOfSum = (
   sheet: Sheet,
@@ -103,12 +118,8 @@ export const judgementOfSum = (
   if (found?.kind !== 'known') {
     return { ...base, verdict: 'not yet known', missing: onceEach(found?.cells ?? []) };
   }
-  const { value, atMost } = found;
-  const { least: low, greatest: high } = limits?.goesBack ?? none;
-  const joint =
-    atMost && limits
-      ? Math.max(0, (high === undefined ? 1 : atMost(high)) - (low === undefined ? 0 : atMost(low)))
-      : undefined;
+  const value = withBias(found, `bias of ${place.id} ${characteristic.name}`);
+  const joint = limits && conformanceOf(found, limits.goesBack);
   return {
     ...base,
     value,

@@ -1,8 +1,9 @@
 /** @module A clearance with shared influences, and decisions over many parts, held against drawing them at random. */
 import { describe, expect, it } from 'vitest';
+import { greatestOf, leastOf } from '../../src/measure/extreme.ts';
 import { conformanceProbability, guardBand, verdictOf } from '../../src/measure/guard-band.ts';
 import { judge } from '../../src/measure/judge.ts';
-import { expanded, standardUncertainty } from '../../src/quantity/uncertain.ts';
+import { expanded, minus, standardUncertainty } from '../../src/quantity/uncertain.ts';
 import { micrometer, readAll, sheetOf } from '../engines/small-engine.ts';
 import { normalBy, seeded } from '../engines/worn-engine.ts';
 
@@ -59,6 +60,37 @@ describe('a clearance between two parts taken with one micrometer', () => {
     const half = value ? expanded(value, 0.95) : Number.NaN;
     expect(half / (1.96 * u)).toBeGreaterThan(1);
     expect(held(half)).toBeLessThan(0.975);
+  });
+});
+
+describe('the chance that a clearance of extremes is in its limit', () => {
+  /*
+   * source: JCGM 101:2008, as above: the widest bore less the thinnest journal, all of them close, one micrometer.
+   * A normal value stands in for the lopsided one; it is held to a hundredth and a half wherever a verdict could turn.
+   */
+  it.each([0.5, 1, 1.645, 2, 2.5])('%f standard uncertainties from it is as drawn', (far) => {
+    const u = 1.5;
+    const [bores, shafts] = [
+      [3, 2, 2.5, 1],
+      [0, 0.5, 1, 2],
+    ];
+    const terms = (name: string) => [
+      { name: 'calibration', share: 3, freedom: known },
+      { name, share: u, freedom: known },
+    ];
+    const sizes = (values: readonly number[] = [], part: string) =>
+      values.map((value, index) => ({ value, terms: terms(`repeat ${part} ${index}`) }));
+    const bore = greatestOf(sizes(bores, 'bore'), 'greatest');
+    const shaft = leastOf(sizes(shafts, 'shaft'), 'least');
+    const gap = minus(bore.value, shaft.value);
+    const expected = gap.value + bore.bias - shaft.bias;
+    const random = seeded(17);
+    const limit = expected + far * standardUncertainty(gap);
+    const draw = (values: readonly number[] = []) => values.map((value) => value + u * normalBy(random));
+    const drawn = Array.from({ length: 50_000 }, () => Math.max(...draw(bores)) - Math.min(...draw(shafts)));
+    const share = drawn.filter((each) => each <= limit).length / drawn.length;
+    const told = conformanceProbability(expected, standardUncertainty(gap), known, { greatest: limit });
+    expect(Math.abs(told - share)).toBeLessThan(0.015);
   });
 });
 
