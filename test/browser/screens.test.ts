@@ -80,17 +80,28 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
       await looksRight();
     });
 
+    it(`the register of instruments and one with everything unfolded, ${size}`, async () => {
+      await page.setViewportSize(viewport);
+      await page.goto(`${workshop.address}/instruments`);
+      await page.getByRole('link', { name: 'depth-0-100' }).waitFor();
+      for (const summary of await page.locator('summary').all()) await summary.click();
+      await looksRight();
+      await page.goto(`${workshop.address}/instruments/depth-0-100`);
+      await page.getByRole('region', { name: 'In question: depth-0-100' }).waitFor();
+      for (const summary of await page.locator('summary').all()) await summary.click();
+      await looksRight();
+    });
+
     for (const [at, [story, sheets]] of stories.entries()) {
       if (viewport === tablet && story !== 'awaiting a decision') continue;
-      it(`a job ${story}, ${size}`, async () => {
-        await page.setViewportSize(viewport);
-        for (const phase of sheets) {
+      for (const phase of sheets)
+        it(`${phase} of a job ${story}, ${size}`, async () => {
+          await page.setViewportSize(viewport);
           await page.goto(`${workshop.address}/jobs/${demoJobs[at]}/${phase}`);
           await page.locator('.three').waitFor();
           if (phase === 'decide') await page.locator('[data-plan]').waitFor();
           await looksRight();
-        }
-      });
+        });
     }
   }
 
