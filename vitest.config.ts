@@ -39,6 +39,8 @@ export default defineConfig({
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // A busy machine paints late; what is waited for still has to come.
+          expect: { poll: { timeout: 10_000 } },
           // After all else, one file at a time: a browser wants the machine to itself.
           sequence: { groupOrder: 1 },
           maxWorkers: 1,
