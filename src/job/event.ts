@@ -7,6 +7,15 @@ import type { Typed } from '../quantity/typed.ts';
 
 export type FindingKind = 'scored' | 'pitted' | 'blued' | 'cracked' | 'corroded' | 'worn' | 'sound';
 
+/** How bad a finding is. */
+export type FindingGrade = 'slight' | 'marked' | 'severe';
+
+/** How a part was tested for cracks, and what it showed. */
+export interface CrackTest {
+  readonly by: 'dye penetrant' | 'magnetic particles' | 'pressure';
+  readonly showed: 'no crack' | 'a crack';
+}
+
 /** A number of shims of one thickness. */
 export interface ShimCount {
   readonly thickness: Typed;
@@ -63,6 +72,10 @@ export type Fact =
       readonly finding: FindingKind;
       readonly mayGoBack: boolean;
       readonly says: string;
+      readonly grade?: FindingGrade;
+      readonly crackTest?: CrackTest;
+      /** As read, with its scale: `52 HRC`. */
+      readonly hardness?: string;
     }
   | { readonly kind: 'shims counted'; readonly shims: readonly ShimCount[] }
   | {

@@ -27,6 +27,13 @@ const rule = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('simple'), ratio: z.number() }),
   z.strictObject({ kind: z.literal('shared risk'), conformance: z.number() }),
 ]);
+const findingFirst = z.strictObject({
+  place: words,
+  component: words,
+  finding: z.enum(['scored', 'pitted', 'blued', 'cracked', 'corroded', 'worn', 'sound']),
+  mayGoBack: z.boolean(),
+  says: note,
+});
 const choice = z.strictObject({
   slot: words,
   option: plain(600),
@@ -60,12 +67,15 @@ const shapes = {
   'reading struck out': z.strictObject({ reading: words, why: note }),
   'doubt answered': z.strictObject({ doubt: plain(2000), why: note }),
   'size found': z.strictObject({ component: words, size: words }),
-  'finding noted': z.strictObject({
-    place: words,
-    component: words,
-    finding: z.enum(['scored', 'pitted', 'blued', 'cracked', 'corroded', 'worn', 'sound']),
-    mayGoBack: z.boolean(),
-    says: note,
+  'finding noted': findingFirst.extend({
+    grade: z.enum(['slight', 'marked', 'severe']).exactOptional(),
+    crackTest: z
+      .strictObject({
+        by: z.enum(['dye penetrant', 'magnetic particles', 'pressure']),
+        showed: z.enum(['no crack', 'a crack']),
+      })
+      .exactOptional(),
+    hardness: words.exactOptional(),
   }),
   'shims counted': z.strictObject({
     shims: z.array(z.strictObject({ thickness: typed, count })).max(200),
@@ -108,7 +118,11 @@ export const facts = factReader<Fact>({
   'reading struck out': [now(shapes['reading struck out'])],
   'doubt answered': [now(shapes['doubt answered'])],
   'size found': [now(shapes['size found'])],
-  'finding noted': [now(shapes['finding noted'])],
+  'finding noted': [
+    // Before grades, crack tests and hardness were written down.
+    now(findingFirst),
+    now(shapes['finding noted']),
+  ],
   'shims counted': [now(shapes['shims counted'])],
   'plan chosen': [now(shapes['plan chosen'])],
   'owner agreed': [now(shapes['owner agreed'])],

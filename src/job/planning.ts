@@ -5,6 +5,7 @@ import type { PlanQuestion } from '../plan/question.ts';
 import { hours } from '../quantity/brand.ts';
 import { amountOf, type Typed } from '../quantity/typed.ts';
 import type { RequestOf } from './command.ts';
+import { isCracked } from './finding-words.ts';
 import type { OpenJob } from './job.ts';
 
 const hoursIn = (typed: Typed | undefined): number | undefined => {
@@ -27,12 +28,12 @@ export const planQuestionOf = (
   demands: Demands = demandsOf(job),
 ): PlanQuestion => ({
   sheet: job.sheet,
-  findings: job.findings.map(({ place, component, finding, mayGoBack, says }) => ({
-    place,
-    component,
-    mayGoBack,
-    cracked: finding === 'cracked',
-    says,
+  findings: job.findings.map((found) => ({
+    place: found.place,
+    component: found.component,
+    mayGoBack: found.mayGoBack,
+    cracked: isCracked(found),
+    says: found.says,
   })),
   hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),
   demands,

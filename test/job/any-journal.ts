@@ -76,6 +76,22 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     }),
   ),
   fact(
+    'finding noted',
+    fc.record({
+      place,
+      component,
+      finding: fc.constant('blued'),
+      mayGoBack: fc.boolean(),
+      says: words,
+      grade: fc.constantFrom('slight', 'severe'),
+      crackTest: fc.record({
+        by: fc.constantFrom('dye penetrant', 'pressure'),
+        showed: fc.constantFrom('no crack', 'a crack'),
+      }),
+      hardness: fc.constantFrom('52 HRC', '210 HB'),
+    }),
+  ),
+  fact(
     'shims counted',
     fc.record({ shims: fc.array(fc.record({ thickness: typed, count: fc.nat(9) }), { maxLength: 5 }) }),
   ),

@@ -28,6 +28,9 @@ export const noteSizeTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note size 
       );
 };
 
+/** A figure and its scale: Rockwell, Brinell, Vickers (ISO 6508, 6506, 6507) or the scleroscope's. */
+const hardnessForm = /^\d{1,4}([.,]\d{1,2})? ?(HR[A-K]|HR(15|30|45)[NT]W?|HBW?|HV|HS)[\d./]{0,12}$/;
+
 export const noteFindingTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note finding'>): Trouble => {
   const { engine } = sheet;
   const missing = noComponent(engine, asked.component);
@@ -40,8 +43,21 @@ export const noteFindingTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note fi
       'finding',
       chooseName(asked.place, places),
     );
+  const where = `finding, ${asked.place}`;
+  if (asked.finding === 'sound' && asked.crackTest?.showed === 'a crack')
+    return trouble(
+      'the crack test showed a crack, and the part is noted as sound',
+      where,
+      'note it as cracked, or look at the test again',
+    );
+  if (asked.hardness !== undefined && !hardnessForm.test(asked.hardness.trim()))
+    return trouble(
+      `“${asked.hardness}” is no hardness`,
+      where,
+      'write the figure and its scale, for example 52 HRC, 210 HB or 540 HV',
+    );
   // A fault without words is no use to whoever decides; a sound part needs none.
   return asked.finding === 'sound'
     ? undefined
-    : blank(asked.says, `finding, ${asked.place}`, 'write what you saw, where and how deep');
+    : blank(asked.says, where, 'write what you saw, where and how deep');
 };

@@ -1,4 +1,5 @@
 /** @module The record's findings: what was seen rather than measured, and the rework sizes at which parts stand. */
+import { findingWords } from '../../job/finding-words.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordSection } from '../record-model.ts';
@@ -22,7 +23,7 @@ export const findingSection = (job: OpenJob): RecordSection => {
         cells: [
           placeTitle(engine, finding.place),
           componentTitle(engine, finding.component),
-          finding.finding,
+          findingWords(finding),
           finding.mayGoBack ? 'yes' : 'no',
           finding.says,
           `${timeText(finding.at)}, ${finding.by}`,

@@ -105,8 +105,14 @@ export const jobRequests: readonly JobRequest[] = [
       text('finding', 'scored'),
       yesOrNo('may-go-back'),
       optional(text('says', '"one score, thrust side"')),
+      optional(text('grade', 'marked')),
+      optional(text('crack-test', '"dye penetrant"')),
+      optional(text('crack-test-showed', '"no crack"')),
+      optional(text('hardness', '"52 HRC"')),
     ],
     body: (values) => ({
+      ...given(values, { grade: 'grade', hardness: 'hardness' }),
+      ...together('crackTest', given(values, { 'crack-test': 'by', 'crack-test-showed': 'showed' })),
       ...given(values, {
         place: 'place',
         component: 'component',

@@ -2,10 +2,12 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FindingKind } from '../../job/event.ts';
+import { findingWords } from '../../job/finding-words.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { Choice, Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
+import { FindingTests } from './finding-tests.tsx';
 import { type Finding, findingKinds, noteFinding } from './strip-actions.ts';
 
 const blank: Finding = { place: '', component: '', finding: 'sound', mayGoBack: true, says: '' };
@@ -38,7 +40,7 @@ export const Findings = () => {
           {job.findings.map((one) => (
             <li key={`${one.at} ${one.place} ${one.component}`}>
               {engine.places.get(one.place)?.title}, {engine.components.get(one.component)?.title}:{' '}
-              {one.finding}, <strong>{one.mayGoBack ? 'may go back' : 'may not go back'}</strong>
+              {findingWords(one)}, <strong>{one.mayGoBack ? 'may go back' : 'may not go back'}</strong>
               {one.says === '' ? '' : `. ${one.says}`} ({one.by})
             </li>
           ))}
@@ -82,6 +84,7 @@ export const Findings = () => {
               ]}
             />
           </div>
+          <FindingTests form={form} onChange={setForm} />
           <Field
             label="What you saw, where, how deep"
             value={form.says}

@@ -1,5 +1,6 @@
 /** @module What can be asked while stripping: findings, and sizes at which parts were found. */
-import type { FindingKind } from '../../job/event.ts';
+import type { Request } from '../../job/command.ts';
+import type { CrackTest, FindingGrade, FindingKind } from '../../job/event.ts';
 import type { Action } from '../shell/action.ts';
 
 export const findingKinds: readonly FindingKind[] = [
@@ -12,13 +13,15 @@ export const findingKinds: readonly FindingKind[] = [
   'sound',
 ];
 
-export interface Finding {
-  readonly place: string;
-  readonly component: string;
-  readonly finding: FindingKind;
-  readonly mayGoBack: boolean;
-  readonly says: string;
-}
+export const findingGrades: readonly FindingGrade[] = ['slight', 'marked', 'severe'];
+
+const crackTestsBy: readonly CrackTest['by'][] = ['dye penetrant', 'magnetic particles', 'pressure'];
+
+export const crackTests: readonly CrackTest[] = crackTestsBy.flatMap((by) =>
+  (['no crack', 'a crack'] as const).map((showed) => ({ by, showed })),
+);
+
+export type Finding = Omit<Extract<Request, { readonly kind: 'note finding' }>, 'kind'>;
 
 export const noteFinding: Action<Finding> = {
   name: 'note-finding',
