@@ -103,6 +103,8 @@ export const SecondCheck = ({ newest }: TypeSheetProps) => {
 
   const check = async (event: FormEvent) => {
     event.preventDefault();
+    const missing = figures.findIndex(({ at }) => (typed[at] ?? '') === '');
+    if (missing !== -1) return inputs.current[missing]?.focus();
     const done = await checking.mutateAsync({
       after: newest.version,
       by,
@@ -172,7 +174,7 @@ export const SecondCheck = ({ newest }: TypeSheetProps) => {
       </div>
       <Refused refusal={checking.data?.kind === 'refused' ? checking.data.refusal : undefined} />
       <div className="row">
-        <Button ref={button} type="submit" className="first" isDisabled={left > 0 || checking.isPending}>
+        <Button ref={button} type="submit" className="first" isDisabled={checking.isPending}>
           Hold them against the file, as {by}
         </Button>
         <p role="status">
