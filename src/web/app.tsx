@@ -9,6 +9,8 @@ import { SignOn } from './shell/sign-on.tsx';
 const JobScreen = lazy(() => import('./shell/job-screen.tsx'));
 const TypesScreen = lazy(() => import('./engine-type/types-screen.tsx'));
 const TypeScreen = lazy(() => import('./engine-type/type-screen.tsx'));
+const InstrumentsScreen = lazy(() => import('./instruments/instruments-screen.tsx'));
+const InstrumentScreen = lazy(() => import('./instruments/instrument-screen.tsx'));
 const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
 
 const Fetching = () => (
@@ -26,6 +28,10 @@ export const App = () => (
         <Route path="/engine-types" component={TypesScreen} />
         <Route path="/engine-types/:id/:sheet?">
           {({ id, sheet }) => <TypeScreen id={decodeURIComponent(id)} slug={sheet ?? 'versions'} />}
+        </Route>
+        <Route path="/instruments" component={InstrumentsScreen} />
+        <Route path="/instruments/:name">
+          {({ name }) => <InstrumentScreen name={decodeURIComponent(name)} />}
         </Route>
         <Route path="/jobs/:job/:phase?">
           {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}

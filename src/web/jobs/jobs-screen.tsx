@@ -36,6 +36,9 @@ export const JobsScreen = () => {
           <Link href="/engine-types" className="button">
             Engine types
           </Link>
+          <Link href="/instruments" className="button">
+            Instruments
+          </Link>
           <Link href="/book-in" className="button first">
             Book in an engine
           </Link>

@@ -11,6 +11,7 @@ import { type Refusal, refusalText } from '../../quantity/refusal.ts';
 import { useAct } from '../journal/use-desk.tsx';
 import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
+import { InstrumentCautions } from './instrument-cautions.tsx';
 import { InstrumentChoice, useInstrumentsFor } from './instrument-choice.tsx';
 import { bringInstrument, readEntry, takeReading } from './measure-actions.ts';
 
@@ -124,6 +125,7 @@ export const Entry = ({
           {takeReading.label}
         </button>
       </form>
+      <InstrumentCautions instrument={chosen} />
       <Aside
         words={`In the hand: ${chosen?.name ?? 'no instrument chosen'}; part at ${temperature.trim() || '20'} °C (change)`}
       >

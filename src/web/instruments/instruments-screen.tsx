@@ -1,0 +1,111 @@
+/** @module The register of instruments: each with its range, when it is due, and how it stands today. */
+import { Link } from 'wouter';
+import { typedText } from '../../quantity/typed.ts';
+import type { InstrumentInQuestion } from '../../register/in-question.ts';
+import type { Register, Registered } from '../../register/register.ts';
+import { checkedWords, standingWords } from '../../register/words.ts';
+import { Aside } from '../shell/aside.tsx';
+import { Sheet } from '../shell/sheet.tsx';
+import { EnterForm } from './enter-form.tsx';
+import { instrumentAddress, today } from './instrument-address.ts';
+import { useInQuestion, useRegister } from './register-shelf.ts';
+
+const inWords = (question: InstrumentInQuestion): string => {
+  const uses = question.jobs.reduce((sum, job) => sum + job.uses.length, 0);
+  return `${uses} in question in ${question.jobs.map(({ number }) => number).join(', ')}`;
+};
+
+const Row = ({
+  registered,
+  question,
+}: {
+  readonly registered: Registered;
+  readonly question: InstrumentInQuestion | undefined;
+}) => {
+  const { instrument } = registered;
+  const against = standingWords(registered, today());
+  return (
+    <tr>
+      <th scope="row">
+        <Link className="button" href={instrumentAddress(instrument.name)}>
+          {instrument.name}
+        </Link>
+      </th>
+      <td>{instrument.kind}</td>
+      <td className="figure">
+        {typedText(instrument.range.least)} to {typedText(instrument.range.greatest)}
+      </td>
+      <td>{checkedWords(registered)}</td>
+      <td>
+        {against.length === 0 ? '✓ good' : null}
+        {against.map((says) => (
+          <p key={says}>
+            <strong>✕</strong> {says}
+          </p>
+        ))}
+        {question ? (
+          <p>
+            <strong>?</strong> {inWords(question)}
+          </p>
+        ) : null}
+      </td>
+    </tr>
+  );
+};
+
+const List = ({ register }: { readonly register: Register }) => {
+  const questions = useInQuestion();
+  const all = [...register.instruments.values()].sort((a, b) =>
+    a.instrument.name < b.instrument.name ? -1 : 1,
+  );
+  if (all.length === 0) return <p>No instrument yet. Enter the first one below.</p>;
+  return (
+    <section className="scroll" aria-label="List of instruments">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">instrument</th>
+            <th scope="col">kind</th>
+            <th scope="col">range</th>
+            <th scope="col">known of it</th>
+            <th scope="col">stands</th>
+          </tr>
+        </thead>
+        <tbody>
+          {all.map((registered) => (
+            <Row
+              key={registered.instrument.name}
+              registered={registered}
+              question={questions.data?.find(({ instrument }) => instrument === registered.instrument.name)}
+            />
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+};
+
+const InstrumentsScreen = () => {
+  const register = useRegister();
+  return (
+    <Sheet heading="Instruments">
+      <h1>Instruments of the workshop</h1>
+      <p>
+        What each showed when it was checked, when it is due, and what was measured while one may have been
+        wrong.
+      </p>
+      {register.isPending ? <p>Fetching the register …</p> : null}
+      {register.isError ? (
+        <p className="note" role="alert">
+          The workshop’s store does not answer, so the register cannot be shown. Look whether the server runs.
+        </p>
+      ) : null}
+      {register.data ? <List register={register.data} /> : null}
+      <Aside words="Enter an instrument">
+        <EnterForm />
+      </Aside>
+    </Sheet>
+  );
+};
+
+export default InstrumentsScreen;
