@@ -1,6 +1,13 @@
 /** @module A size on its tolerance zone: limits as made, limits for going back, the value measured and its spread. */
 import type { Bounds, Limits } from '../engine/engine-type.ts';
-import { bareFigure, figureText, inMillimetres, type ShownIn, shownStep } from '../engine/shown-in.ts';
+import {
+  bareFigure,
+  bareSpread,
+  figureText,
+  inMillimetres,
+  type ShownIn,
+  shownStep,
+} from '../engine/shown-in.ts';
 import type { Verdict } from '../measure/verdict-model.ts';
 import { arrowHead, type Box, boxed, dimension, hatched, lettering, line, pens } from './ink.ts';
 import { round, type SvgNode, sheetOf, svg } from './svg.ts';
@@ -151,7 +158,7 @@ const measured = (zone: Zone, at: (size: number) => number, from: number, to: nu
           curve(at, value, expanded),
           ...dimension(at(value - expanded), at(value + expanded), bandTop + bandHeight + 26, pens.accent),
         ];
-  const words = `${bareFigure(value, shown)}${expanded === undefined ? '' : ` ± ${bareFigure(expanded, shown)}`} ${shown.unit}: ${zone.verdict}`;
+  const words = `${bareFigure(value, shown)}${expanded === undefined ? '' : ` ± ${bareSpread(expanded, shown)}`} ${shown.unit}: ${zone.verdict}`;
   return [
     ...spread,
     line(x, bandTop - 6, x, bandTop + bandHeight + 36, { stroke: pens.accent, 'stroke-width': 2.6 }),
@@ -178,7 +185,7 @@ export const toleranceZone = (zone: Zone): SvgNode => {
   const size =
     value === undefined
       ? 'Nothing measured yet.'
-      : `Measured ${figureText(value, shown)}${expanded === undefined ? '' : `, give or take ${figureText(expanded, shown)}`}: ${verdict}.`;
+      : `Measured ${figureText(value, shown)}${expanded === undefined ? '' : `, give or take ${bareSpread(expanded, shown)} ${shown.unit}`}: ${verdict}.`;
   return sheetOf(
     { width, height },
     {

@@ -123,7 +123,7 @@ describe.skipIf(noBrowser)(
       expect(judged.filter(({ verdict }) => verdict === 'not yet known')).toEqual([]);
       const rows = record.locator('section[id="verdicts as found"] tbody tr');
       await rows.first().waitFor();
-    expect(await rows.count()).toBe(judged.length);
+      expect(await rows.count()).toBe(judged.length);
       expect(troubles).toEqual([]);
     });
   },

@@ -1,7 +1,7 @@
 /** @module Everything read and worked out at one place; each cell is a way to read it again. */
 import { memo } from 'react';
 import type { EngineType } from '../../engine/engine-type.ts';
-import { bareFigure, type ShownIn, shownIn } from '../../engine/shown-in.ts';
+import { bareFigure, bareSpread, type ShownIn, shownIn } from '../../engine/shown-in.ts';
 import { type Cell, cellKey, type Reading } from '../../measure/reading.ts';
 import type { Judged, JudgedCell } from '../../measure/verdict-model.ts';
 import { VerdictWords } from '../shell/verdict-words.tsx';
@@ -106,7 +106,7 @@ const CharacteristicTable = memo(
 const figure = ({ value, expanded }: Judged, shown: ShownIn): string =>
   value === undefined
     ? '—'
-    : `${bareFigure(value.value, shown)} ± ${bareFigure(expanded ?? 0, shown)} ${shown.unit}`;
+    : `${bareFigure(value.value, shown)} ± ${bareSpread(expanded ?? 0, shown)} ${shown.unit}`;
 
 export const PlaceTable = ({
   engine,

@@ -1,7 +1,7 @@
 /** @module The verdict of the reading just taken, on its tolerance zone. */
 import { useMemo } from 'react';
 import { toleranceZone } from '../../drawing/tolerance-zone.ts';
-import { bareFigure, figureText, shownIn } from '../../engine/shown-in.ts';
+import { bareSpread, figureText, shownIn } from '../../engine/shown-in.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { countingReading, judgeCell } from '../../measure/judge.ts';
@@ -18,7 +18,7 @@ export const verdictShort = (job: OpenJob, cell: Cell): string => {
   const judged = judgeCell(job.sheet, cell);
   const shown = shownIn(job.sheet.engine.characteristics.get(cell.characteristic));
   const size = judged.size === undefined ? 'no size' : figureText(judged.size.value, shown);
-  const spread = judged.expanded === undefined ? '' : ` ± ${bareFigure(judged.expanded, shown)}`;
+  const spread = judged.expanded === undefined ? '' : ` ± ${bareSpread(judged.expanded, shown)}`;
   return `${size}${spread}: ${judged.verdict}`;
 };
 
