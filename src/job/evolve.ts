@@ -6,6 +6,7 @@ import { type Head, headAt, noHead } from '../journal/head.ts';
 import { isSound } from '../measure/decision-rule.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
 import type { Refusal } from '../quantity/refusal.ts';
+import { amountOf } from '../quantity/typed.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
@@ -34,6 +35,7 @@ const whyUnreadable = (troubles: readonly Trouble[]): Refusal => {
 const opened = (head: Head<Fact>, booked: Booked): Job => {
   const { engine, troubles } = engineOfJob(booked.engineType);
   if (engine === undefined) return { kind: 'unreadable', head, why: whyUnreadable(troubles), booked };
+  const hoursRun = amountOf(booked.hoursRun, 'time');
   return {
     kind: 'open',
     head,
@@ -45,6 +47,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
       sizesFound: new Map(),
       conformance: soundConformance(booked.conformance),
       ...(booked.rule && isSound(booked.rule) && { rule: booked.rule }),
+      ...(hoursRun.kind === 'answer' && { hoursRun: hoursRun.value }),
     },
     takenBy: new Map(),
     struckOut: [],

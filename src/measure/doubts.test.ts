@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readAll, reading, sheetOf, smallEngine, typed } from '../../test/engines/small-engine.ts';
 import { doubtsOf } from './doubts.ts';
 import type { Reading } from './reading.ts';
+import { usualPriors } from './slips/priors.ts';
 
 const front = 'main.1 main-journal-diameter front vertical';
 const journal = (place: string, ...figures: string[]) => readAll(place, 'main-journal-diameter', figures);
@@ -29,6 +30,17 @@ describe('the first reading of a scheme', () => {
 
   it.each(['55.000', '54.981', '54.960', '54.930', '54.910', '54.860'])('%s mm is not', (text) => {
     expect(said([reading(front, typed(text))])).toEqual([]);
+  });
+});
+
+describe('an engine that has hardly run', () => {
+  it('is not believed to have worn as far as an old one may', () => {
+    const first = [reading(front, typed('54.881'))];
+    // A shop whose scales are hard to read: numbers are often misread.
+    const hard = { ...usualPriors, 'misread number': 0.3 };
+    expect(doubtsOf(sheetOf(first, { hoursRun: 6000 }), hard)).toEqual([]);
+    const [young] = doubtsOf(sheetOf(first, { hoursRun: 150 }), hard);
+    expect(young).toMatchObject({ slip: 'misread number', likely: [typed('54.981')] });
   });
 });
 

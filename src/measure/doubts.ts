@@ -1,7 +1,7 @@
 /** @module Readings that look wrong: the odds of the usual slips against an honest reading. */
 import type { Characteristic, Limits } from '../engine/engine-type.ts';
 import { copiedRowDoubts } from './copied-row-doubts.ts';
-import { expectationOf } from './expectation.ts';
+import { expectationOf, runShare } from './expectation.ts';
 import { aroundOthers } from './honest.ts';
 import { instrumentDoubts } from './instrument-doubts.ts';
 import { limitsOf } from './limits.ts';
@@ -54,15 +54,20 @@ const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors):
   return looked;
 };
 
+/** Hours in which the manual counts on the wear that it allows. */
+const lifeOf = ({ engine }: Sheet, name: string): number | undefined =>
+  [...engine.components.values()].find(({ judgedBy }) => judgedBy.includes(name))?.life;
+
 const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
   const limits = limitsOf(sheet, characteristic.name);
   const scale = scaleOf(characteristic, limits);
   const read = rowsOf(sheet, characteristic, scale);
   const first = read[0]?.[0];
   if (!first) return undefined;
+  const run = runShare(sheet.hoursRun, lifeOf(sheet, characteristic.name));
   const centres = read.map((row) => median(row.map(({ size }) => size)));
   const own =
-    expectationOf(limits && scaledLimits(limits, scale), characteristic.wears, first.u) ??
+    expectationOf(limits && scaledLimits(limits, scale), characteristic.wears, first.u, run) ??
     aroundOthers(median(centres));
   const known: Known = { sheet, characteristic, own, priors };
   const swapped = retakenRowDoubts(known, read);

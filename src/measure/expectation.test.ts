@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Limits } from '../engine/engine-type.ts';
 import { mm } from '../quantity/brand.ts';
-import { expectationOf } from './expectation.ts';
+import { expectationOf, runShare } from './expectation.ts';
 import { honestOf, trustIn } from './honest.ts';
 import { believed, median, nearness, othersOf } from './neighbours.ts';
 import { shapeOf } from './place-shape.ts';
@@ -60,6 +60,31 @@ describe.each(shapes)('the expectation of %s', (_what, given, wears, around) => 
         expect(expected.density(around + off)).toBeGreaterThan(0);
       }),
     );
+  });
+});
+
+describe('the hours run', () => {
+  it('narrow what wear is expected of a young engine, and never widen it', () => {
+    const of = (run: number) => {
+      const expected = expectationOf(limits([54.981, 55], [54.93, 55]), 'smaller', blur, run);
+      if (!expected) throw new Error('no expectation');
+      return expected;
+    };
+    expect(of(0.3).density(54.94)).toBeLessThan(of(1).density(54.94) / 3);
+    expect(of(0.3).density(54.99)).toBeGreaterThan(of(1).density(54.99));
+    expect(integral(of(0.3).density, 52, 58)).toBeCloseTo(1, 2);
+    for (let off = -0.3; off < 0.1; off += 0.001) {
+      expect(of(0.3).density(55 + off)).toBeLessThanOrEqual(of(0.3).peak);
+    }
+  });
+
+  it('count from half the life on for nothing, and where they are not known', () => {
+    expect(runShare(1500, 6000)).toBe(0.5);
+    expect(runShare(200, 6000)).toBe(0.3);
+    expect(runShare(5000, 6000)).toBe(1);
+    expect(runShare(undefined, 6000)).toBe(1);
+    expect(runShare(500, undefined)).toBe(1);
+    expect(runShare(Number.NaN, 6000)).toBe(1);
   });
 });
 

@@ -28,6 +28,8 @@ interface Way {
   readonly tolerance: number;
   /** From the limits as made to the wear limit, mm. */
   readonly wear: number;
+  /** Share of it that the hours run lead to expect at most. */
+  readonly run: number;
 }
 
 /*
@@ -63,7 +65,7 @@ const densityAlong = (way: Way, size: number, blur: number): number => {
   const growth = growthOf(way, blur);
   return (
     (y >= 0 && y <= way.tolerance ? unworn / way.tolerance : 0) +
-    worn * wornDensity(y, way.tolerance, way.wear / 2) +
+    worn * wornDensity(y, way.tolerance, (way.wear * way.run) / 2) +
     ruined * ruinDensity(y, way.wear * 2) +
     (y < 0 ? (grown / growth) * Math.exp(y / growth) : 0) +
     anythingAt(y, way.from)
@@ -83,7 +85,7 @@ const machined = 1.1;
 const isGiven = ({ least, greatest }: Bounds): boolean => least !== undefined || greatest !== undefined;
 
 /** An edge that the manual does not give: no size is below nothing, and a part is made within what it may wear. */
-const wayOf = ({ new: made, goesBack }: Limits, sign: 1 | -1): Way | undefined => {
+const wayOf = ({ new: made, goesBack }: Limits, sign: 1 | -1, run: number): Way | undefined => {
   const bounds = isGiven(made) ? made : goesBack;
   const [near, far, last] =
     sign === 1
@@ -96,8 +98,25 @@ const wayOf = ({ new: made, goesBack }: Limits, sign: 1 | -1): Way | undefined =
   const edge = far ?? from + sign * usual;
   const tolerance = Math.max(sign * (edge - from), finest);
   const room = last === undefined ? 0 : sign * (last - edge);
-  return { from, sign, tolerance, wear: room > 0 ? room : Math.max(2 * tolerance, usual) };
+  return { from, sign, tolerance, wear: room > 0 ? room : Math.max(2 * tolerance, usual), run };
 };
+
+/** Parts wear up to twice as fast as the manual counts on, and a young engine may have parts that are not: at least this share. */
+const leastRun = 0.3;
+
+/**
+ * Share of the wear allowed that is nothing out of the ordinary after so many hours.
+ *
+ * @param hours  run; undefined where nobody knows
+ * @param life   hours in which the manual counts on the wear allowed
+ * @returns 0.3 to 1; 1 from half the life on
+ * @source  common practice, no source
+ * @example runShare(1500, 6000) // 0.5
+ */
+export const runShare = (hours: number | undefined, life: number | undefined): number =>
+  hours === undefined || life === undefined || !(hours >= 0) || !(life > 0)
+    ? 1
+    : Math.min(1, Math.max(leastRun, (2 * hours) / life));
 
 /**
  * What an honest reading may show, before anything else has been read.
@@ -105,16 +124,18 @@ const wayOf = ({ new: made, goesBack }: Limits, sign: 1 | -1): Way | undefined =
  * @param limits  as made and as may go back, mm
  * @param wears   which way wear takes the size
  * @param blur    standard uncertainty of a reading, mm
+ * @param run     share of the wear allowed that the hours run lead to expect at most
  * @returns density per mm; undefined where there are no limits to go by
  */
 export const expectationOf = (
   limits: Limits | undefined,
   wears: Characteristic['wears'],
   blur: number,
+  run = 1,
 ): Expectation | undefined => {
   if (!limits) return undefined;
   const signs: readonly (1 | -1)[] = wears === 'either' ? [1, -1] : [wears === 'larger' ? 1 : -1];
-  const ways = signs.flatMap((sign) => wayOf(limits, sign) ?? []);
+  const ways = signs.flatMap((sign) => wayOf(limits, sign, run) ?? []);
   const [first] = ways;
   if (!first) return undefined;
   const edge = Math.max(blur, finest);
@@ -123,7 +144,8 @@ export const expectationOf = (
     peak:
       Math.max(
         ...ways.map(
-          ({ tolerance, wear }) => unworn / tolerance + (worn + ruined) / Math.max(tolerance, wear / 2),
+          ({ tolerance, wear }) =>
+            unworn / tolerance + worn / Math.max(tolerance, (wear * run) / 2) + ruined / wear,
         ),
       ) +
       grown / edge +

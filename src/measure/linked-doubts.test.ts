@@ -11,6 +11,7 @@ import {
   typed,
 } from '../../test/engines/small-engine.ts';
 import { doubtsOf } from './doubts.ts';
+import type { Instrument } from './instrument.ts';
 import type { Reading } from './reading.ts';
 import { cellsOf } from './scheme.ts';
 import { layOut } from './sheet.ts';
@@ -119,7 +120,7 @@ describe('a ring gap', () => {
 describe('an instrument', () => {
   const { zero: _none, ...unchecked } = micrometer;
   const readings = [...journal('main.1', ...worn)];
-  const withOne = (instrument: typeof unchecked) =>
+  const withOne = (instrument: Instrument) =>
     doubtsOf(sheetOf(readings, { instruments: new Map([[instrument.name, instrument]]) }));
 
   it('whose zero was never checked is doubted once, with all that was read with it', () => {
@@ -132,6 +133,15 @@ describe('an instrument', () => {
     const setTo = { master: 'ring-55', size: typed('55'), shown: typed('55') };
     expect(withOne({ ...unchecked, setTo })).toEqual([]);
     expect(withOne({ ...unchecked, kind: 'feeler set' })).toEqual([]);
+  });
+
+  it('that failed its last check is doubted with all that was read with it', () => {
+    const checked = { on: '2026-03-02', against: 'ring-55', good: false };
+    const [doubt, ...more] = withOne({ ...unchecked, zero: typed('0.000'), checked });
+    expect(more).toEqual([]);
+    expect(doubt).toMatchObject({ slip: 'out of calibration', readings: readings.map(({ id }) => id) });
+    expect(doubt?.says).toContain('held against ring-55 on 2026-03-02');
+    expect(withOne({ ...unchecked, zero: typed('0.000'), checked: { ...checked, good: true } })).toEqual([]);
   });
 
   it('that cannot show the figure was not the one that was used', () => {

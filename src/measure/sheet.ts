@@ -15,6 +15,8 @@ export interface Sheet {
   readonly conformance: number;
   /** The shop's rule, where it is another than that of ISO 14253-1 with the conformance above. */
   readonly rule?: DecisionRule;
+  /** Hours that the engine has run, where they are known: how much wear is nothing out of the ordinary. */
+  readonly hoursRun?: number;
 }
 
 const guarded = new WeakMap<Sheet, DecisionRule>();

@@ -1,6 +1,7 @@
 /** @module How often each slip happens: the usual figures, in a list that a shop can see and change. */
 import { constantOffset } from './constant-offset.ts';
 import { copiedRow } from './copied-row.ts';
+import { failedCheck } from './failed-check.ts';
 import { grownPart } from './grown-part.ts';
 import { slips } from './list.ts';
 import { noZeroCheck } from './no-zero-check.ts';
@@ -21,6 +22,7 @@ export const knownSlips: readonly KnownSlip[] = [
   swappedRows,
   ringGapApart,
   constantOffset,
+  failedCheck,
   noZeroCheck,
 ].map(({ name, says, chance }) => ({ name, says, chance }));
 
