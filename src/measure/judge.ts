@@ -4,7 +4,8 @@ import { type CellSize, cellSize, countingReading, sizeInCell } from './cell-siz
 import type { DecisionRule } from './decision-rule.ts';
 import { judgementOfCells, judgementOfSum } from './judgement.ts';
 import { limitsOf } from './limits.ts';
-import { type Cell, cellKey } from './reading.ts';
+import { type Cell, cellKey, type Reading } from './reading.ts';
+import { repeatsIn } from './repeats.ts';
 import { cellsOf, placesOf } from './scheme.ts';
 import { ruleOf, type Sheet } from './sheet.ts';
 import type { Judged, JudgedCell } from './verdict-model.ts';
@@ -24,6 +25,16 @@ const cellsJudged = new WeakMap<EngineType, Map<string, CellKept>>();
 
 const sameRule = (a: DecisionRule, b: DecisionRule): boolean =>
   a === b || (a.kind === 'guarded' && b.kind === 'guarded' && a.conformance === b.conformance);
+
+/** Which of several readings the size is the mean of. */
+const countedOf = (
+  readings: readonly Reading[],
+  { instrument }: CellSize,
+): Pick<JudgedCell, 'repeats' | 'replaced'> => {
+  const counted = new Set(repeatsIn(readings, instrument));
+  const replaced = readings.filter((reading) => !counted.has(reading)).map(({ id }) => id);
+  return { ...(counted.size > 1 && { repeats: counted.size }), ...(replaced.length > 0 && { replaced }) };
+};
 
 /**
  * Verdict of one cell from the readings that count in it: the last one, and those before it that it repeats.
@@ -56,6 +67,7 @@ export const judgeCell = (sheet: Sheet, cell: Cell): JudgedCell => {
   const judged: JudgedCell = {
     cell,
     reading: reading.id,
+    ...(readings.length > 1 && countedOf(readings, from)),
     size: from.size,
     expanded,
     conformance,

@@ -69,6 +69,17 @@ describe('readings of one cell', () => {
     );
   });
 
+  it('are told apart: how many count, and which were replaced', () => {
+    const readings = readAgain(['55.480', '54.981', '54.980']);
+    const [first] = readings;
+    const judged = first && judgeCell(sheetOf(readings), first.cell);
+    expect(judged).toMatchObject({ reading: `${cell} 2`, repeats: 2, replaced: [`${cell} 0`] });
+    const [only] = readAgain(['54.980']);
+    const once = only && judgeCell(sheetOf([only]), only.cell);
+    expect(once).not.toHaveProperty('repeats');
+    expect(once).not.toHaveProperty('replaced');
+  });
+
   it('are judged as one size', () => {
     // 5.7 µm inside the wear limit of 54.93, where one reading asks for 6.0 µm of room and eight for 5.5 µm.
     const judged = (figures: readonly string[]) => {

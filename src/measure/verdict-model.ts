@@ -28,7 +28,12 @@ export interface Judged {
 
 export interface JudgedCell {
   readonly cell: Cell;
+  /** The last one taken. */
   readonly reading?: string;
+  /** How many readings the size is the mean of, where there is more than one. */
+  readonly repeats?: number;
+  /** Readings of the cell that the last one replaced, since they are no repeats of it. */
+  readonly replaced?: readonly string[];
   readonly size?: Uncertain;
   readonly expanded?: number;
   readonly conformance?: number;

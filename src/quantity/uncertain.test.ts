@@ -147,6 +147,22 @@ describe('an uncertain value', () => {
     expect(effectiveFreedom(uncertain(3, 'a', 1))).toBe(Infinity);
   });
 
+  it('has the degrees of freedom of the one estimate that several influences rest on', () => {
+    // source: JCGM 100:2008, G.4.1 holds for independent estimates; of one estimate of spread with 9 degrees of freedom
+    // any number of repeats, however weighed, knows no more than those 9
+    const repeat = (name: string): Uncertain => ({
+      value: 1,
+      terms: [{ name, share: 1, freedom: 9, pool: 'micrometer' }],
+    });
+    const several = combine([
+      [1, repeat('a')],
+      [-2, repeat('b')],
+      [0.5, repeat('c')],
+    ]);
+    expect(effectiveFreedom(several)).toBeCloseTo(9, 9);
+    expect(effectiveFreedom(plus(uncertain(0, 'a', 1, 9), uncertain(0, 'b', 1, 9)))).toBeCloseTo(18, 9);
+  });
+
   it('takes the smaller number of degrees of freedom where two reports of one influence differ', () => {
     expect(plus(uncertain(0, 'a', 1, 9), uncertain(0, 'a', 1, 4)).terms[0]?.freedom).toBe(4);
   });
