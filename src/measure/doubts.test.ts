@@ -1,6 +1,13 @@
 /** @module Which readings must be doubted, and which must not. */
 import { describe, expect, it } from 'vitest';
-import { readAll, reading, sheetOf, smallEngine, typed } from '../../test/engines/small-engine.ts';
+import {
+  micrometer,
+  readAll,
+  reading,
+  sheetOf,
+  smallEngine,
+  typed,
+} from '../../test/engines/small-engine.ts';
 import { doubtsOf } from './doubts.ts';
 import type { Reading } from './reading.ts';
 import { usualPriors } from './slips/priors.ts';
@@ -133,6 +140,36 @@ describe('a doubt', () => {
   it('says nothing of readings whose instrument is not in the register', () => {
     expect(said([reading(front, typed('54.480'), 'lost')])).toEqual([]);
     expect(said([])).toEqual([]);
+  });
+});
+
+describe('an engine of sixteen cylinders', () => {
+  const pistons = Array.from({ length: 16 }, (_, at) => ({
+    id: `piston.${at + 1}`,
+    kind: 'piston',
+    number: at + 1,
+    title: `piston ${at + 1}`,
+  }));
+  const engine = { ...smallEngine, places: new Map(pistons.map((place) => [place.id, place])) };
+  const wide = { ...micrometer, name: 'wide', range: { least: typed('75'), greatest: typed('100') } };
+  const read = (turnedAt?: number) =>
+    doubtsOf(
+      sheetOf(
+        pistons.map(({ id }, at) => {
+          const size = 84.87 + ((at * 7) % 16) / 1000 - (at === turnedAt ? 0.5 : 0);
+          return reading(`${id} piston-diameter`, typed(size.toFixed(3)), 'wide');
+        }),
+        { engine, instruments: new Map([[wide.name, wide]]) },
+      ),
+    );
+
+  it('has a turn of the thimble found at any of them, and no reading speaks for itself', () => {
+    expect(read()).toEqual([]);
+    for (const at of pistons.keys()) {
+      expect(read(at).map(({ slip, places }) => [slip, ...places])).toEqual([
+        ['thimble turn', `piston.${at + 1}`],
+      ]);
+    }
   });
 });
 

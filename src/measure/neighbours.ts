@@ -27,24 +27,24 @@ const few = (sizes: readonly number[]): readonly number[] => {
   return Array.from({ length: enough }, (_, index) => sorted[Math.round(index * step)] ?? Number.NaN);
 };
 
-/** For each size all the others as its neighbours; undefined where there are none. */
+/** Sizes as neighbours of one that is not among them; undefined where there are none. */
+export const neighboursOf = (
+  others: readonly number[],
+  scale: number,
+  trustIn: (size: number) => number,
+): Neighbours | undefined => {
+  if (others.length === 0) return undefined;
+  const heard = few(others);
+  return { sizes: heard, trust: heard.map(trustIn), scale };
+};
+
+/** For each size all the others as its neighbours, never itself. */
 export const othersOf = (
   sizes: readonly number[],
   scale: number,
   trustIn: (size: number) => number,
-): readonly (Neighbours | undefined)[] => {
-  if (sizes.length < 2) return sizes.map(() => undefined);
-  const gather = (heard: readonly number[]): Neighbours => ({
-    sizes: heard,
-    trust: heard.map(trustIn),
-    scale,
-  });
-  if (sizes.length > enough) {
-    const all = gather(few(sizes));
-    return sizes.map(() => all);
-  }
-  return sizes.map((_, index) => gather(sizes.toSpliced(index, 1)));
-};
+): readonly (Neighbours | undefined)[] =>
+  sizes.map((_, index) => neighboursOf(sizes.toSpliced(index, 1), scale, trustIn));
 
 /** Share of the neighbours that is believed, 0 to 1. */
 export const believed = ({ trust }: Neighbours): number =>

@@ -3,7 +3,7 @@ import type { Characteristic } from '../engine/engine-type.ts';
 import { typedText } from '../quantity/typed.ts';
 import type { Expectation } from './expectation.ts';
 import { honestOf, type PlaceSays, trustIn } from './honest.ts';
-import { type Neighbours, othersOf } from './neighbours.ts';
+import { type Neighbours, neighboursOf } from './neighbours.ts';
 import { oddsAgain, oddsText, raisedAt } from './odds.ts';
 import { type Bells, type Spread, shapeOf, type Template } from './place-shape.ts';
 import type { Sheet } from './sheet.ts';
@@ -100,7 +100,7 @@ const othersAt = (
       const sizes = rows.flatMap((other) =>
         other === row ? [] : ((sameCell(other, one) ?? other[0])?.size ?? []),
       );
-      return othersOf([one.size, ...sizes], placesApart(own, one.u), (size) => trustIn(size, own))[0];
+      return neighboursOf(sizes, placesApart(own, one.u), (size) => trustIn(size, own));
     }),
   );
 };

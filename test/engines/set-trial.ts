@@ -4,12 +4,12 @@ import type { Characteristic, EngineType } from '../../src/engine/engine-type.ts
 import { doubtsOf } from '../../src/measure/doubts.ts';
 import type { Instrument } from '../../src/measure/instrument.ts';
 import type { Reading } from '../../src/measure/reading.ts';
-import { cellsOf } from '../../src/measure/scheme.ts';
 import { layOut } from '../../src/measure/sheet.ts';
 import type { Doubt } from '../../src/measure/verdict-model.ts';
 import { instrumentOf } from './doubt-trial.ts';
 import { readBy } from './slipped-reading.ts';
-import { normalBy, patterns, type TrueSize, wornSizes } from './worn-engine.ts';
+import { patterns, placesIn, type TrueSize, wornSizes } from './worn-engine.ts';
+import { ringGaps } from './worn-ring-gaps.ts';
 
 export interface SetTally {
   readonly tried: number;
@@ -53,10 +53,6 @@ const moved = (reading: Reading, by: number): Reading => {
   const text = (Number(reading.typed.text) + by).toFixed(decimals);
   return { ...reading, typed: { ...reading.typed, text } };
 };
-
-const placesIn = (sizes: readonly TrueSize[]): readonly string[] => [
-  ...new Set(sizes.map(({ cell }) => cell.place)),
-];
 
 const twoOf = (places: readonly string[], random: Random): readonly [string, string] => {
   const first = Math.floor(random() * places.length);
@@ -146,29 +142,12 @@ const rowsSwapped: SetSlip = {
   },
 };
 
-/** Gaps as made, opened by π times what the bore has grown where it grew least, and by what the rings have worn. */
-const ringGaps = ({ engine, sizes }: Worn, random: Random): readonly Reading[] => {
-  const gap = engine.characteristics.get('ring-gap');
-  if (!gap) throw new Error('no ring gaps');
-  const instrument = instrumentOf(gap);
-  const made = engine.characteristics.get('bore-diameter')?.limits?.new.least ?? 0;
-  const { least = 0, greatest = 0 } = gap.limits?.new ?? {};
-  return placesIn(sizes).flatMap((bore) => {
-    const grown = Math.min(...sizes.filter(({ cell }) => cell.place === bore).map(({ size }) => size)) - made;
-    const place = bore.replace('bore', 'piston');
-    return cellsOf(engine, 'ring-gap', place).map((cell, at) => {
-      const size = least + (greatest - least) * random() + Math.PI * grown + 0.1 * random();
-      return readBy(instrument, cell, size + 0.003 * normalBy(random), `gap ${place} ${at}`, random);
-    });
-  });
-};
-
 const gapOffItsBore: SetSlip = {
   name: 'ring gap read in a bore that is not worn',
   slip: 'ring gap off its bore',
   of: ['bore-diameter'],
   make: (worn, random) => {
-    const gaps = ringGaps(worn, random);
+    const gaps = ringGaps(worn.engine, worn.sizes, random);
     const at = Math.floor(random() * gaps.length);
     const { least: gap = 0, greatest: gapMost = 0 } =
       worn.engine.characteristics.get('ring-gap')?.limits?.new ?? {};
@@ -245,7 +224,7 @@ export const tryHonestSets = (
     const pattern = patterns[count % patterns.length] ?? 'even';
     const sizes = wornSizes(bore, pattern, random, engine);
     const worn = { engine, sizes, instrument, wears: bore.wears };
-    const counting = [...read(worn, random, 'again'), ...ringGaps(worn, random)];
+    const counting = [...read(worn, random, 'again'), ...ringGaps(worn.engine, worn.sizes, random)];
     const doubts = doubtsOf(layOut(engine, [...read(worn, random), ...counting], instruments));
     const named = new Set(doubts.flatMap((doubt) => doubt.readings));
     honest += counting.length;

@@ -103,3 +103,7 @@ export const wornSizes = (
     });
   });
 };
+
+export const placesIn = (sizes: readonly TrueSize[]): readonly string[] => [
+  ...new Set(sizes.map(({ cell }) => cell.place)),
+];
