@@ -5,6 +5,7 @@ import { greatestOf, leastOf } from './extreme.ts';
 import { formAtMost, greatestRange } from './form.ts';
 import { type Cell, cellKey } from './reading.ts';
 import { cellsOf } from './scheme.ts';
+import { stepAtMost } from './step.ts';
 
 /** A value, or the cells that must be read first. Both empty: the names do not go together. */
 type Evaluated =
@@ -123,14 +124,20 @@ const rangeOver = (kind: OverPlaces, of: string, place: Place, operands: Operand
   if (missing.length > 0 || groups.length === 0 || groups.some(({ length }) => length < 2)) {
     return { kind: 'missing', cells: missing };
   }
+  const value = greatestRange(
+    groups,
+    `widest over ${kind === 'range over places' ? 'places' : 'neighbours'} of ${of}`,
+  );
+  if (kind === 'range over places') {
+    return { kind: 'known', value, bias: 0, atMost: (limit) => formAtMost(groups, limit) };
+  }
+  const neighbours = groups.flatMap((group) => group.slice(1));
+  const [here] = groups.flat();
   return {
     kind: 'known',
-    value: greatestRange(
-      groups,
-      `widest over ${kind === 'range over places' ? 'places' : 'neighbours'} of ${of}`,
-    ),
+    value,
     bias: 0,
-    atMost: (limit) => formAtMost(groups, limit),
+    ...(here && { atMost: (limit: number) => stepAtMost(here, neighbours, limit) }),
   };
 };
 

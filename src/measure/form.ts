@@ -62,7 +62,7 @@ export const greatestRange = (groups: readonly (readonly Uncertain[])[], name: s
 };
 
 /** What a group's sizes do not share: their own standard uncertainties, what is common to all taken out. */
-const ownOf = (sizes: readonly Uncertain[]): readonly number[] => {
+export const ownOf = (sizes: readonly Uncertain[]): readonly number[] => {
   let common = Number.POSITIVE_INFINITY;
   for (const [index, a] of sizes.entries()) {
     for (const b of sizes.slice(index + 1)) common = Math.min(common, covariance(a, b));

@@ -101,10 +101,11 @@ describe('a force', () => {
     expect(judge(sheet, 'spring-load', 'piston.1').verdict).toBe('not yet known');
   });
 
-  it('is asked of a spring tester first, and is not doubted by the slips of lengths', () => {
+  it('is asked of a spring tester first, and is doubted for its digits as a length is', () => {
     const sheet = layOut(engine, [springRead('24', 'N')], [tester]);
     expect(instrumentsFor(sheet, 'spring-load', [dial, tester])[0]).toBe(tester);
-    expect(doubtsOf(sheet)).toEqual([]);
+    expect(doubtsOf(sheet)).toMatchObject([{ slip: 'decimal shift', likely: [typed('240', 'N')] }]);
+    expect(doubtsOf(layOut(engine, [springRead('238', 'N')], [tester]))).toEqual([]);
   });
 
   it('is settled in its own unit', () => {

@@ -24,6 +24,18 @@ describeRule('can compute what it derives', [
     on: '{ range-over-axes: ring-gap }',
   },
   {
+    breaks: 'a range over places of what has one place',
+    changes: [['{ range-over-planes: bore-diameter }', '{ range-over-places: head-flatness }']],
+    says: /head flatness over its length is taken at one place alone/,
+    on: '{ range-over-places: head-flatness }',
+  },
+  {
+    breaks: 'a step to neighbours of places that do not match',
+    changes: [['{ range-over-planes: bore-diameter }', '{ range-over-neighbours: main-journal-diameter }']],
+    says: /taken at 4 places \(main bearing\), bore taper at 3/,
+    on: '{ range-over-neighbours: main-journal-diameter }',
+  },
+  {
     breaks: 'places that do not match',
     changes: [
       ['[{ greatest: bore-diameter }, piston-diameter]', '[{ greatest: main-shell-bore }, piston-diameter]'],
