@@ -1,4 +1,4 @@
-/** What is used of saxen, which comes without types. */
+/** @module What is used of saxen, which comes without types. */
 declare module 'saxen' {
   export class Parser {
     on(

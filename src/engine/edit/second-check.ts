@@ -53,7 +53,7 @@ export const figureTrouble = (text: string, kind: CriticalFigure['kind']): strin
 };
 
 /** Figures that the second person typed otherwise. One that was not typed is not among them. */
-export const figuresApart = (
+const figuresApart = (
   figures: readonly CriticalFigure[],
   typed: ReadonlyMap<string, string>,
 ): readonly FigureApart[] =>

@@ -5,7 +5,7 @@ import { doubtful, type Finding } from '../finding.ts';
 import { samePerson } from '../same-person.ts';
 
 /** The path that a difference names; the numbers in it are places in a list. */
-export const pathNamed = (at: string): FilePath =>
+const pathNamed = (at: string): FilePath =>
   at.split('/').map((key) => (/^\d+$/.test(key) ? Number(key) : key));
 
 export const figuresInDispute = ({ differs, entered, checked }: EngineType): readonly Finding[] => [

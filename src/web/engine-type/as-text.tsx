@@ -3,7 +3,7 @@ import { useMemo } from 'react';
 import { readEngineType } from '../../engine/read-engine-type.ts';
 import { Field } from '../shell/field.tsx';
 import { TroubleTable } from './trouble-table.tsx';
-import type { TypeSheetProps } from './type-screen.tsx';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 
 export const AsText = ({ draft }: TypeSheetProps) => {
   const { troubles } = useMemo(() => readEngineType(draft.text), [draft.text]);

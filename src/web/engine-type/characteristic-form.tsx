@@ -94,20 +94,23 @@ export const CharacteristicForm = ({ name, data, engine, troubles, edit }: Chara
       />
     );
   };
-  const choice = (label: string, key: string, words: readonly string[], none?: string) => (
-    <div>
-      <Choice
-        label={label}
-        value={String(at(key) ?? '')}
-        onChange={(value) => set([key], value)}
-        of={[
-          ...(none === undefined ? [] : [{ value: '', words: none }]),
-          ...words.map((value) => ({ value, words: value })),
-        ]}
-      />
-      <p className="wrong-if-any">{troublesAt(troubles, [...path, key]).wrong}</p>
-    </div>
-  );
+  const choice = (label: string, key: string, words: readonly string[], none?: string) => {
+    const { wrong } = troublesAt(troubles, [...path, key]);
+    return (
+      <div>
+        <Choice
+          label={label}
+          value={String(at(key) ?? '')}
+          onChange={(value) => set([key], value)}
+          of={[
+            ...(none === undefined ? [] : [{ value: '', words: none }]),
+            ...words.map((value) => ({ value, words: value })),
+          ]}
+        />
+        {wrong === undefined ? null : <p className="wrong">{wrong}</p>}
+      </div>
+    );
+  };
   const places = Object.keys((valueAt(data, ['places']) ?? {}) as Readonly<Record<string, unknown>>);
   const derived = at('derived') !== undefined;
   return (

@@ -11,7 +11,7 @@ import { Refused } from '../shell/refused.tsx';
 import { CharacteristicForm } from './characteristic-form.tsx';
 import { TroubleTable } from './trouble-table.tsx';
 import { troublesUnder } from './troubles-at.ts';
-import type { TypeSheetProps } from './type-screen.tsx';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 
 const namesIn = (data: unknown): readonly string[] =>
   Object.keys((valueAt(data, ['characteristics']) ?? {}) as Readonly<Record<string, unknown>>);

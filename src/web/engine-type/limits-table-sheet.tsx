@@ -22,7 +22,7 @@ import type { Draft } from './draft.ts';
 import { type ChosenTable, tableIn } from './table-of-limits.ts';
 import { RowTroubleTable, TroubleTable } from './trouble-table.tsx';
 import { typeAddress } from './type-address.ts';
-import type { TypeSheetProps } from './type-screen.tsx';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 
 const notRead = '';
 

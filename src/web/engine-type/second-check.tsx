@@ -11,7 +11,7 @@ import { Refused } from '../shell/refused.tsx';
 import { whoNow } from '../shell/who.ts';
 import { CheckedFigure } from './checked-figure.tsx';
 import { useChecking } from './shelf.ts';
-import type { TypeSheetProps } from './type-screen.tsx';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 import { useTypedFigures } from './typed-figures.ts';
 
 const Apart = ({

@@ -4,7 +4,7 @@ import { Link } from 'wouter';
 import type { EngineTypeListed } from '../jobs/workshop-lists.ts';
 import { Cell, Sheet } from '../shell/sheet.tsx';
 import { AsText } from './as-text.tsx';
-import { type Draft, useDraft } from './draft.ts';
+import { useDraft } from './draft.ts';
 import './engine-type.css';
 import { FiguresForm } from './figures-form.tsx';
 import { LimitsTableSheet } from './limits-table-sheet.tsx';
@@ -12,13 +12,8 @@ import { Saving } from './saving.tsx';
 import { SecondCheck } from './second-check.tsx';
 import { useVersions } from './shelf.ts';
 import { typeAddress, typeSheets } from './type-address.ts';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 import { Versions } from './versions.tsx';
-
-export interface TypeSheetProps {
-  readonly newest: EngineTypeListed;
-  readonly versions: readonly EngineTypeListed[];
-  readonly draft: Draft;
-}
 
 const shownAt: Readonly<
   Record<string, { readonly sheet: ComponentType<TypeSheetProps>; readonly edits: boolean }>

@@ -5,7 +5,7 @@ import { readEngineType } from '../../engine/read-engine-type.ts';
 import type { EngineTypeListed } from '../jobs/workshop-lists.ts';
 import { Aside } from '../shell/aside.tsx';
 import { ChangeTable } from './change-table.tsx';
-import type { TypeSheetProps } from './type-screen.tsx';
+import type { TypeSheetProps } from './type-sheet-props.ts';
 
 const Changed = ({ from, to }: { readonly from: EngineTypeListed; readonly to: EngineTypeListed }) => {
   const changes = useMemo(() => changesBetween(from.text, to.text), [from, to]);
