@@ -1,5 +1,7 @@
 /** @module What must be said of the instruments that readings of a job were taken with: a caution, never a block. */
-import { type Caution, standing } from '../register/standing.ts';
+import { cautionsInHand } from '../register/in-hand.ts';
+import type { Register } from '../register/register.ts';
+import type { Caution } from '../register/standing.ts';
 import type { OpenJob } from './job.ts';
 
 /** When each instrument was last read with, of the readings that count. */
@@ -12,12 +14,21 @@ const lastUses = (job: OpenJob): ReadonlyMap<string, string> => {
   return last;
 };
 
-/** Cautions of instruments that were read with, each as it stood when it was last read with. */
+/**
+ * Cautions of instruments that were read with, and of what they were set in, each as it stood at the reading.
+ *
+ * @param reads     when each was read with; else when it last was, of the readings that count
+ * @param register  where it can be had; a record stands by itself, and says what was known in the job
+ */
 export const cautionsOf = (
   job: OpenJob,
   reads: ReadonlyMap<string, string> = lastUses(job),
-): readonly Caution[] =>
-  [...reads].flatMap(([name, at]) => {
+  register?: Register,
+): readonly Caution[] => {
+  const cautions = [...reads].flatMap(([name, at]) => {
     const instrument = job.sheet.instruments.get(name);
-    return instrument ? standing(instrument, at) : [];
+    return instrument ? cautionsInHand(instrument, job.sheet.instruments, register, at) : [];
   });
+  // One that others were set in is spoken of once.
+  return [...new Map(cautions.map((caution) => [`${caution.of} ${caution.kind}`, caution])).values()];
+};

@@ -1,9 +1,10 @@
 /** @module What must be said of an instrument before it is believed. A caution, never a block. */
 import type { Instrument } from '../measure/instrument.ts';
 import { kindOf } from '../measure/instrument-kind.ts';
+import type { Registered } from './register.ts';
 
 export interface Caution {
-  readonly kind: 'overdue' | 'out of tolerance' | 'never checked';
+  readonly kind: 'withdrawn' | 'overdue' | 'out of tolerance' | 'never checked';
   /** The instrument's name. */
   readonly of: string;
   /** Behind its name: `was due for calibration by 2026-03-02`. */
@@ -40,3 +41,17 @@ export const standing = (instrument: Instrument, on: string): readonly Caution[]
     cautions.push({ kind: 'never checked', of: name, says: `was never checked on its zero or a master` });
   return cautions;
 };
+
+/** The same of an instrument as the register has it, first of all that it was withdrawn. */
+export const standingInRegister = ({ instrument, withdrawn }: Registered, on: string): readonly Caution[] => [
+  ...(withdrawn
+    ? [
+        {
+          kind: 'withdrawn' as const,
+          of: instrument.name,
+          says: `was withdrawn on ${withdrawn.at.slice(0, 10)} (${withdrawn.why.trim()})`,
+        },
+      ]
+    : []),
+  ...standing(instrument, on),
+];

@@ -1,7 +1,7 @@
-/** @module What is written of an instrument, in words: each entry of its history, and how it stands. */
+/** @module What is written of an instrument, in words. */
+import type { Instrument } from '../measure/instrument.ts';
 import { typedText } from '../quantity/typed.ts';
 import type { Noted, Registered } from './register.ts';
-import { standing } from './standing.ts';
 
 const behind = (text: string): string => (text.trim() === '' ? '' : `: ${text.trim()}`);
 
@@ -9,7 +9,7 @@ const behind = (text: string): string => (text.trim() === '' ? '' : `: ${text.tr
 export const entryWords = (fact: Noted): string => {
   switch (fact.kind) {
     case 'instrument entered':
-      return `entered as ${fact.instrument.kind}, ${typedText(fact.instrument.range.least)} to ${typedText(fact.instrument.range.greatest)}`;
+      return `entered as ${fact.instrument.kind}, ${rangeWords(fact.instrument)}`;
     case 'instrument checked': {
       const at = fact.size ? ` at ${typedText(fact.size)}` : '';
       const found = fact.good ? 'good' : 'not good';
@@ -30,11 +30,11 @@ export const entryWords = (fact: Noted): string => {
   }
 };
 
-/** Everything that speaks against an instrument on a day, each behind its name; none where nothing does. */
-export const standingWords = ({ instrument, withdrawn }: Registered, on: string): readonly string[] => [
-  ...(withdrawn ? [`was withdrawn on ${withdrawn.at.slice(0, 10)}${behind(withdrawn.why)}`] : []),
-  ...standing(instrument, on).map(({ says }) => says),
-];
+/** `35 mm to 160 mm`; of a ring or a bar its one size. */
+export const rangeWords = ({ range: { least, greatest } }: Pick<Instrument, 'range'>): string =>
+  least.text === greatest.text && least.unit === greatest.unit
+    ? typedText(least)
+    : `${typedText(least)} to ${typedText(greatest)}`;
 
 /** When it is due, and what was last found of it: `due 2027-02-15, checked 2026-09-07 against zero`. */
 export const checkedWords = ({ instrument: { calibration, checked, zero } }: Registered): string =>

@@ -74,7 +74,7 @@ export const doInJob: TerminalCommand = {
         return answerNo({ ...refusal, where });
       }
       const { events } = carried.value;
-      const cautions = cautionsSince(carried.value);
+      const cautions = await cautionsSince(store, carried.value);
       return answer({
         text: [
           ...events.map(

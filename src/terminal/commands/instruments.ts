@@ -4,8 +4,8 @@ import { typedText } from '../../quantity/typed.ts';
 import { timeText } from '../../record/figure-text.ts';
 import type { InstrumentInQuestion } from '../../register/in-question.ts';
 import type { Entry, Register, Registered } from '../../register/register.ts';
-import { standing } from '../../register/standing.ts';
-import { checkedWords, entryWords, standingWords } from '../../register/words.ts';
+import { standingInRegister } from '../../register/standing.ts';
+import { checkedWords, entryWords, rangeWords } from '../../register/words.ts';
 import { inQuestionNow, registerNow } from '../../store/register-now.ts';
 import type { Outcome, TerminalCommand } from '../command.ts';
 import { inQuestionText } from '../in-question-text.ts';
@@ -14,16 +14,13 @@ import { plain } from '../plain.ts';
 import { table } from '../table.ts';
 import { inWorkshop, storeOptions } from '../workshop.ts';
 
-const rangeText = ({ instrument: { range } }: Registered): string =>
-  `${typedText(range.least)} to ${typedText(range.greatest)}`;
-
 const line = (registered: Registered, today: string): readonly string[] => {
   const { instrument } = registered;
-  const against = standingWords(registered, today);
+  const against = standingInRegister(registered, today).map(({ says }) => says);
   return [
     instrument.name,
     instrument.kind,
-    rangeText(registered),
+    rangeWords(instrument),
     checkedWords(registered),
     against.length === 0 ? 'good' : against.join('; '),
   ];
@@ -32,7 +29,7 @@ const line = (registered: Registered, today: string): readonly string[] => {
 const json = (registered: Registered, today: string) => ({
   ...registered.instrument,
   ...(registered.withdrawn && { withdrawn: registered.withdrawn }),
-  cautions: standing(registered.instrument, today),
+  cautions: standingInRegister(registered, today),
 });
 
 const list = ({ instruments }: Register, today: string): Outcome => {
@@ -62,11 +59,11 @@ const historyTable = (history: readonly Entry[]): string =>
 
 const one = (registered: Registered, today: string, questions: readonly InstrumentInQuestion[]): Outcome => {
   const { instrument, history } = registered;
-  const against = standingWords(registered, today);
+  const against = standingInRegister(registered, today).map(({ says }) => says);
   const asked = questions.filter((question) => question.instrument === instrument.name);
   return {
     text: [
-      `${plain(`${instrument.name}, ${instrument.kind}, ${rangeText(registered)}`)}\n`,
+      `${plain(`${instrument.name}, ${instrument.kind}, ${rangeWords(instrument)}`)}\n`,
       `Reads to ${plain(typedText(instrument.resolution))}, allowed ± ${plain(typedText(instrument.permissibleError))}, repeats within ${plain(typedText(instrument.repeatability))} (1 s)\n`,
       ...(against.length === 0
         ? ['Nothing speaks against it.\n']

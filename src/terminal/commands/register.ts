@@ -4,7 +4,8 @@ import { decideRegister } from '../../register/decide.ts';
 import { registerId } from '../../register/event.ts';
 import { evolveRegister } from '../../register/evolve.ts';
 import { readRegisterRequest } from '../../register/read.ts';
-import { entryWords, standingWords } from '../../register/words.ts';
+import { cautionText, standingInRegister } from '../../register/standing.ts';
+import { entryWords } from '../../register/words.ts';
 import { inQuestionNow, registerNow } from '../../store/register-now.ts';
 import type { Store } from '../../store/sql-store.ts';
 import { answerNo, type Given, type Outcome, type TerminalCommand } from '../command.ts';
@@ -55,11 +56,11 @@ const carried = async (
   const name = nameIn(request.value);
   const found = register.instruments.get(name);
   const questions = (await inQuestionNow(store, register)).filter(({ instrument }) => instrument === name);
-  const cautions = found ? standingWords(found, world.now()) : [];
+  const cautions = found ? standingInRegister(found, world.now()) : [];
   return answer({
     text: [
       plain(fact.kind === 'entry struck out' ? 'Entry struck out.' : `${name}: ${entryWords(fact)}.`),
-      ...cautions.map((says) => `Caution: ${plain(`${name} ${says}`)}.`),
+      ...cautions.map((caution) => plain(`Caution: ${cautionText(caution)}.`)),
       ...questions.map(inQuestionText),
     ].join('\n'),
     json: { done: true, event: event.value, cautions, inQuestion: questions },

@@ -66,7 +66,7 @@ export const take: TerminalCommand = {
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       const after = carried.value.job;
       const doubts = after.kind === 'open' ? doubtsOf(after.sheet) : [];
-      const cautions = cautionsSince(carried.value);
+      const cautions = await cautionsSince(store, carried.value);
       return answer({
         text: [
           `${plain(job.booked.number)}: ${file.readings.length} readings taken.`,

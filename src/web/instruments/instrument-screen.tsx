@@ -2,7 +2,8 @@
 import { Link } from 'wouter';
 import { typedText } from '../../quantity/typed.ts';
 import type { Register, Registered } from '../../register/register.ts';
-import { checkedWords, standingWords } from '../../register/words.ts';
+import { standingInRegister } from '../../register/standing.ts';
+import { checkedWords, rangeWords } from '../../register/words.ts';
 import { Aside } from '../shell/aside.tsx';
 import { Cell, Sheet } from '../shell/sheet.tsx';
 import { CalibrationForm } from './calibration-form.tsx';
@@ -14,7 +15,7 @@ import { useInQuestion, useRegister } from './register-shelf.ts';
 import { WithdrawForm } from './withdraw-form.tsx';
 
 const Stands = ({ registered }: { readonly registered: Registered }) => {
-  const against = standingWords(registered, today());
+  const against = standingInRegister(registered, today()).map(({ says }) => says);
   return (
     <section className="part" aria-label="How it stands">
       <p>{checkedWords(registered)}.</p>
@@ -68,9 +69,7 @@ const InstrumentScreen = ({ name }: { readonly name: string }) => {
         instrument ? (
           <>
             <Cell name="kind">{instrument.kind}</Cell>
-            <Cell name="range">
-              {typedText(instrument.range.least)} to {typedText(instrument.range.greatest)}
-            </Cell>
+            <Cell name="range">{rangeWords(instrument)}</Cell>
             <Cell name="reads to">{typedText(instrument.resolution)}</Cell>
             <Cell name="allowed">± {typedText(instrument.permissibleError)}</Cell>
           </>

@@ -1,9 +1,9 @@
 /** @module The register of instruments: each with its range, when it is due, and how it stands today. */
 import { Link } from 'wouter';
-import { typedText } from '../../quantity/typed.ts';
 import type { InstrumentInQuestion } from '../../register/in-question.ts';
 import type { Register, Registered } from '../../register/register.ts';
-import { checkedWords, standingWords } from '../../register/words.ts';
+import { standingInRegister } from '../../register/standing.ts';
+import { checkedWords, rangeWords } from '../../register/words.ts';
 import { Aside } from '../shell/aside.tsx';
 import { Sheet } from '../shell/sheet.tsx';
 import { EnterForm } from './enter-form.tsx';
@@ -23,18 +23,16 @@ const Row = ({
   readonly question: InstrumentInQuestion | undefined;
 }) => {
   const { instrument } = registered;
-  const against = standingWords(registered, today());
+  const against = standingInRegister(registered, today()).map(({ says }) => says);
   return (
     <tr>
       <th scope="row">
-        <Link className="button" href={instrumentAddress(instrument.name)}>
+        <Link className="button" style={{ whiteSpace: 'nowrap' }} href={instrumentAddress(instrument.name)}>
           {instrument.name}
         </Link>
       </th>
       <td>{instrument.kind}</td>
-      <td className="figure">
-        {typedText(instrument.range.least)} to {typedText(instrument.range.greatest)}
-      </td>
+      <td className="figure">{rangeWords(instrument)}</td>
       <td>{checkedWords(registered)}</td>
       <td>
         {against.length === 0 ? '✓ good' : null}

@@ -125,7 +125,7 @@ export const Entry = ({
           {takeReading.label}
         </button>
       </form>
-      <InstrumentCautions instrument={chosen} />
+      <InstrumentCautions instrument={chosen} sheet={job.sheet} />
       <Aside
         words={`In the hand: ${chosen?.name ?? 'no instrument chosen'}; part at ${temperature.trim() || '20'} °C (change)`}
       >
