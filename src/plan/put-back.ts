@@ -1,7 +1,7 @@
 /** @module Whether a used part may go back, with the hours it has left, or why not. */
+import { figureText, shownIn } from '../engine/shown-in.ts';
 import { judge } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
-import { formatFigure } from '../quantity/figure.ts';
 import { hoursLeft } from './hours-left.ts';
 import type { PlanQuestion } from './question.ts';
 import { judgingPlaces, type Slot } from './slot.ts';
@@ -23,7 +23,8 @@ const judgedOf = ({ sheet }: PlanQuestion, slot: Slot): readonly Judged[] =>
 const titled = ({ sheet }: PlanQuestion, { characteristic, place }: Judged): string =>
   `${sheet.engine.characteristics.get(characteristic)?.title ?? characteristic} at ${place}`;
 
-const valueText = ({ value }: Judged): string => (value ? ` (${formatFigure(value.value, 3)} mm)` : '');
+const valueText = ({ sheet }: PlanQuestion, { value, characteristic }: Judged): string =>
+  value ? ` (${figureText(value.value, shownIn(sheet.engine.characteristics.get(characteristic)))})` : '';
 
 /** The judged value that lasts least, with its hours. */
 const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[]) => {
@@ -63,7 +64,7 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
     if (verdict === 'not yet known') {
       return { kind: 'not yet known', missing: such.map((each) => titled(question, each)) };
     }
-    return { kind: 'barred', says: `${titled(question, first)} is ${verdict}${valueText(first)}` };
+    return { kind: 'barred', says: `${titled(question, first)} is ${verdict}${valueText(question, first)}` };
   }
   const least = shortest(question, slot, judged);
   return {
@@ -71,7 +72,7 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
     // A thousandth of an hour of room, so that 6000 h reckoned in binary do not come to 5999.
     hours: Math.floor((least?.hours ?? component.life) + 1e-3),
     reason: least
-      ? `all within limits; ${titled(question, least.judged)}${valueText(least.judged)} has the least left`
+      ? `all within limits; ${titled(question, least.judged)}${valueText(question, least.judged)} has the least left`
       : 'nothing speaks against it',
   };
 };

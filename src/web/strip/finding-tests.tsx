@@ -37,7 +37,9 @@ export const FindingTests = ({
         value={form.crackTest ? testWords(form.crackTest) : ''}
         onChange={(words) => {
           const crackTest = crackTests.find((test) => testWords(test) === words);
-          onChange(crackTest ? { ...form, crackTest } : without(form, 'crackTest'));
+          // A crack is the end of a part, until somebody who knows better says otherwise.
+          const mayGoBack = crackTest?.showed === 'a crack' ? false : form.mayGoBack;
+          onChange(crackTest ? { ...form, crackTest, mayGoBack } : without(form, 'crackTest'));
         }}
         of={[
           { value: '', words: 'not tested' },

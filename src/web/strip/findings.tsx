@@ -71,7 +71,14 @@ export const Findings = () => {
             <Choice
               label="Finding"
               value={form.finding}
-              onChange={(finding) => setForm({ ...form, finding: finding as FindingKind })}
+              onChange={(finding) =>
+                setForm({
+                  ...form,
+                  finding: finding as FindingKind,
+                  // A crack is the end of a part, until somebody who knows better says otherwise.
+                  mayGoBack: finding === 'cracked' ? false : form.mayGoBack,
+                })
+              }
               of={findingKinds.map((kind) => ({ value: kind, words: kind }))}
             />
             <Choice
