@@ -68,6 +68,7 @@ describe('a decimal', () => {
     ['1/3', 'a rule is not divided in 3 parts'],
     ['2 16/16', '16/16 is not less than one'],
     ['1e14', 'it is far too large for anything on a bench'],
+    ['1e300', 'it is far too large for anything on a bench'],
     ['9'.repeat(41), 'it cannot be read as a number'],
     ['१२', 'it cannot be read as a number'],
   ])('%s is refused with a remedy', (text, what) => {

@@ -79,6 +79,8 @@ const whyNot = (text: string): Answer<never> => {
   }
   if (/^[+\-−]?\d+[.,]$/.test(text)) return refuse('the digits after the mark are missing', text, remedy);
   if (/^[+\-−]?(nan|inf)/i.test(text)) return refuse('it is no number', text, remedy);
+  if (/^[+\-−]?[\d.,]+[eE]\+?\d{3,}$/.test(text))
+    return refuse('it is far too large for anything on a bench', text, remedy);
   return refuse('it cannot be read as a number', text, remedy);
 };
 

@@ -12,7 +12,7 @@ export interface Typed {
 }
 
 const figureForm =
-  /^([+\-−]?(?:\d{1,6}[ \u00a0]+\d{1,3}\/\d{1,3}|\d{1,3}\/\d{1,3}|[\d.,]{1,80}(?:[eE][+\-−]?\d{1,2})?))[ \u00a0]*((?:1\/)?\D.{0,19})?$/;
+  /^([+\-−]?(?:\d{1,6}[ \u00a0]+\d{1,3}\/\d{1,3}|\d{1,3}\/\d{1,3}|[\d.,]{1,80}(?:[eE][+\-−]?\d{1,4})?))[ \u00a0]*((?:1\/)?\D.{0,19})?$/;
 
 /** Reads as thousands to half the world: one to three digits, a mark, three digits. */
 const thousands = /^[+]?[1-9]\d{0,2}[.,]\d{3}$/;

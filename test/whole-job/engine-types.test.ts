@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
-import { bench, demoFile } from './endfloat.ts';
+import { bench, demoFile, root } from './endfloat.ts';
 
 const at = bench();
 afterAll(at.clear);
@@ -132,6 +132,23 @@ describe('endfloat limits', () => {
     for (const says of ['limits.csv:2: error', 'limits.csv:3: error', 'limits.csv:4: error'])
       expect(done.err).toContain(says);
     expect(written()).toBe(original);
+  });
+});
+
+describe('a workbook of readings', () => {
+  it('is judged, and its cells that are no figure are told by their address', async () => {
+    copyFileSync(join(root, 'test/spreadsheet/workbook.xlsx'), file('readings.xlsx'));
+    const judged = await at.ask(['judge', 'type.yaml', 'readings.xlsx']);
+    expect(judged.code).toBe(1);
+    for (const says of [
+      '9: error: it holds a date',
+      'cell E10',
+      'cell E11',
+      'cell E12',
+      '13: error: it is far too large',
+    ])
+      expect(judged.err).toContain(says);
+    expect(judged.out).toContain('main.1');
   });
 });
 

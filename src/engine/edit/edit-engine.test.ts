@@ -151,6 +151,7 @@ describe('an edit', () => {
   it.each([
     ['NaN mm', /no number/],
     ['1e99 mm', /far too large/],
+    ['1e300 mm', /far too large/],
     ['−', /sign without a number/],
     ['1,234.5 mm', /two ways/],
     ['54,97 mm', undefined],

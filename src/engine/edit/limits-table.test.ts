@@ -1,9 +1,10 @@
 /** @module Tables of limits: columns matched by their words, rows to edits, bad rows told and nothing changed in silence. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { quillfeather, quillfeatherText } from '../../../test/engines/demo-engines.ts';
 import type { TableRow } from '../table-row.ts';
 import { editEngine } from './edit-engine.ts';
-import { matchColumns } from './limit-columns.ts';
+import { limitColumns, matchColumns } from './limit-columns.ts';
 import { readLimitsTable } from './limits-table.ts';
 
 const engine = quillfeather();
@@ -56,6 +57,19 @@ describe('the headers of a table of limits', () => {
       troubles: [],
       edits: [{ kind: 'set limit', side: 'wear.greatest', figure: '0.42 mm' }],
     });
+  });
+});
+
+describe('the page about engine types', () => {
+  it('shows a table that can be taken as it stands', () => {
+    const page = readFileSync(new URL('../../../docs/engine-types.md', import.meta.url), 'utf8');
+    const shown = [...page.matchAll(/^ {4}(.*;.*)$/gm)].map(([, line]) => (line ?? '').replaceAll(';', '|'));
+    expect(readLimitsTable(table(...shown), engine)).toMatchObject({
+      rows: 1,
+      troubles: [],
+      edits: { length: 4 },
+    });
+    for (const column of limitColumns) expect(page).toContain(column);
   });
 });
 

@@ -9,12 +9,16 @@ import type { Refusal } from '../../quantity/refusal.ts';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { CharacteristicForm } from './characteristic-form.tsx';
+import { EngineForm } from './engine-form.tsx';
 import { TroubleTable } from './trouble-table.tsx';
 import { troublesUnder } from './troubles-at.ts';
 import type { TypeSheetProps } from './type-sheet-props.ts';
 
 const namesIn = (data: unknown): readonly string[] =>
   Object.keys((valueAt(data, ['characteristics']) ?? {}) as Readonly<Record<string, unknown>>);
+
+/** What is chosen where no characteristic is: no name of one has a blank in it. */
+const engineItself = 'engine itself';
 
 const NewCharacteristic = ({
   names,
@@ -62,7 +66,7 @@ export const FiguresForm = ({ draft }: TypeSheetProps) => {
     );
   const { data } = file.value;
   const names = namesIn(data);
-  const name = chosen !== undefined && names.includes(chosen) ? chosen : names[0];
+  const name = chosen === engineItself || names.includes(chosen ?? '') ? chosen : (names[0] ?? engineItself);
   const edit = (...edits: readonly EngineEdit[]) => {
     const edited = editEngine(draft.text, edits);
     setRefusal(edited.kind === 'refused' ? edited.refusal : undefined);
@@ -85,6 +89,15 @@ export const FiguresForm = ({ draft }: TypeSheetProps) => {
       <div className="type-work">
         <div className="column">
           <ul className="contents" aria-label="Characteristics">
+            <li>
+              <button
+                type="button"
+                aria-current={name === engineItself}
+                onClick={() => setChosen(engineItself)}
+              >
+                The engine itself
+              </button>
+            </li>
             {names.map((one) => {
               const wrong = troublesUnder(troubles, ['characteristics', one]);
               const worst = wrong.some(({ weight }) => weight === 'error')
@@ -105,8 +118,8 @@ export const FiguresForm = ({ draft }: TypeSheetProps) => {
           <NewCharacteristic names={names} onAdd={add} />
         </div>
         <div className="column">
-          {name === undefined ? (
-            <p>There is no characteristic yet: add the first one.</p>
+          {name === undefined || name === engineItself ? (
+            <EngineForm data={data} troubles={troubles} edit={edit} />
           ) : (
             <>
               <CharacteristicForm

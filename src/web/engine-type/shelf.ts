@@ -66,6 +66,15 @@ const useSent = <T>(id: string, what: string) => {
   });
 };
 
+/** Puts a type on the shelf that is not there yet. */
+export const useShelving = () => {
+  const queries = useQueryClient();
+  return useMutation({
+    mutationFn: (body: { readonly text: string }) => send('/api/engine-types', body),
+    onSuccess: () => queries.invalidateQueries({ queryKey: ['engine types'] }),
+  });
+};
+
 export const useSaving = (id: string) =>
   useSent<{ readonly text: string; readonly after: number; readonly by: string }>(id, 'versions');
 

@@ -5,6 +5,7 @@ import { readEngineType } from '../../engine/read-engine-type.ts';
 import { type EngineTypeListed, useEngineTypes } from '../jobs/workshop-lists.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import './engine-type.css';
+import { NewType } from './new-type.tsx';
 import { typeAddress } from './type-address.ts';
 
 const TypeRow = ({ type }: { readonly type: EngineTypeListed }) => {
@@ -46,7 +47,7 @@ const TypesScreen = () => {
         </p>
       ) : null}
       {types.data === undefined ? null : types.data.length === 0 ? (
-        <p>The shelf is empty. Put a file on it where an engine is booked in, or with endfloat.</p>
+        <p>The shelf is empty. Begin the first engine type, or put a file on it.</p>
       ) : (
         <section className="scroll" aria-label="List of engine types">
           <table>
@@ -69,6 +70,7 @@ const TypesScreen = () => {
           </table>
         </section>
       )}
+      {types.data === undefined ? null : <NewType shelf={types.data} />}
     </Sheet>
   );
 };
