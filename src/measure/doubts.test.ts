@@ -66,6 +66,23 @@ describe('a doubt', () => {
     expect(doubt?.odds).toBeGreaterThan(10);
   });
 
+  const mains = smallEngine.components.get('mains');
+  const half = { new: { least: 54.481, greatest: 54.5 }, goesBack: { least: 54.43, greatest: 54.5 } };
+  const steps = [{ name: '0.50', limits: { ...half, printed: {} } }];
+  const engine = {
+    ...smallEngine,
+    components: new Map(
+      mains?.sizes ? [['mains', { ...mains, sizes: { ...mains.sizes, steps } }] as const] : [],
+    ),
+  };
+
+  it('says what else it may be where a size is listed that the part could have been machined to', () => {
+    const says = (size: string) => doubtsOf(sheetOf([reading(front, typed(size))], { engine }))[0]?.says;
+    expect(says('54.480')).toContain('If main journals were machined to 0.50, note that as the size found.');
+    expect(says('54.380')).toMatch(/looks like/);
+    expect(says('54.380')).not.toContain('machined');
+  });
+
   it('has the same id for the same readings, whatever else was read since', () => {
     const more = [...readings, reading('thrust.1 end-float', typed('0.200'), 'dial-0-10')];
     expect(doubt?.id).toBe('thimble turn:r:main.2 main-journal-diameter front vertical');

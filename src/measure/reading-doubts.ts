@@ -3,6 +3,7 @@ import type { Characteristic } from '../engine/engine-type.ts';
 import { typedText } from '../quantity/typed.ts';
 import type { Expectation } from './expectation.ts';
 import { honestOf, type PlaceSays, trustIn } from './honest.ts';
+import { machinedWords } from './machined-words.ts';
 import { type Neighbours, neighboursOf } from './neighbours.ts';
 import { oddsAgain, oddsText, raisedAt } from './odds.ts';
 import { type Bells, type Spread, shapeOf, type Template } from './place-shape.ts';
@@ -138,7 +139,7 @@ const doubtOf = (known: Known, taken: Taken, { slip, candidate, odds }: Suspicio
   return {
     id: `${slip.name}:${reading.id}`,
     slip: slip.name,
-    says: `${whereTaken(known.characteristic, taken)}: ${typedText(reading.typed)} looks like ${slip.says}; ${typedText(candidate.likely)} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.`,
+    says: `${whereTaken(known.characteristic, taken)}: ${typedText(reading.typed)} looks like ${slip.says}; ${typedText(candidate.likely)} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${machinedWords(known.sheet, known.characteristic.name, taken.size)}`,
     readings: [reading.id],
     places: [place.id],
     likely: [candidate.likely],

@@ -1,6 +1,7 @@
 /** @module Doubts about many readings at once: all of one instrument off by the same, a row read wrong throughout. */
 import { lengthOf, typedText } from '../quantity/typed.ts';
 import { trustIn } from './honest.ts';
+import { machinedWords } from './machined-words.ts';
 import { believed, median, type Neighbours, nearness, othersOf } from './neighbours.ts';
 import { greatestOdds, oddsAgain, oddsText, raisedAt } from './odds.ts';
 import type { Known } from './reading-doubts.ts';
@@ -54,7 +55,7 @@ const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrume
       {
         id: `${constantOffset.name}:${instrument}|${characteristic.name}`,
         slip: constantOffset.name,
-        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past what the parts were made to, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.`,
+        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past what the parts were made to, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
         readings: readings.map(({ reading }) => reading.id),
         places: read.flatMap(([taken]) => taken?.place.id ?? []),
         likely,
@@ -106,7 +107,7 @@ const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: 
   return {
     id: `${slip}:row ${first?.place.id}|${known.characteristic.name}`,
     slip,
-    says: `${first?.place.title}, ${known.characteristic.title}: the whole row, ${figures}, looks like ${suspect?.slip.says}; ${would} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.`,
+    says: `${first?.place.title}, ${known.characteristic.title}: the whole row, ${figures}, looks like ${suspect?.slip.says}; ${would} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${machinedWords(known.sheet, known.characteristic.name, levelOf(row))}`,
     readings: row.map(({ reading }) => reading.id),
     places: first ? [first.place.id] : [],
     likely: suspects.map(({ candidate }) => candidate.likely),
