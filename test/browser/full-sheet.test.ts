@@ -125,6 +125,26 @@ describe.skipIf(noBrowser)(
       await rows.first().waitFor();
       expect(await rows.count()).toBe(judged.length);
       expect(troubles).toEqual([]);
+      // Well under a minute on a machine of its own.
+    }, 240_000);
+
+    it('takes a finding with its crack test and its hardness too, and writes them down', async () => {
+      const { keys, turnTo } = handsOf(page, engine);
+      await turnTo('Strip');
+      await keys.choose(page.getByLabel('Part', { exact: true }), 'crankshaft');
+      await keys.choose(page.getByLabel('Finding', { exact: true }), 'blued');
+      await keys.press(page.getByText('How bad it is; crack test; hardness'));
+      await keys.choose(page.getByLabel('How bad', { exact: true }), 'severe');
+      await keys.choose(page.getByLabel('Crack test', { exact: true }), 'magnetic particles: a');
+      await keys.fill(page.getByLabel('Hardness', { exact: true }), '44 HRC');
+      await keys.fill(page.getByLabel('What you saw, where, how deep'), 'crack from the third oil hole');
+      await keys.press(page.getByRole('button', { name: 'Note the finding' }));
+      await page.locator('[data-waiting="0"]').waitFor();
+      const findings = page.getByRole('region', { name: 'Findings' });
+      const said =
+        'blued, severe; crack test by magnetic particles: a crack; hardness 44 HRC, may not go back';
+      await expect.poll(() => findings.textContent()).toContain(said);
+      expect(troubles).toEqual([]);
     });
   },
 );
