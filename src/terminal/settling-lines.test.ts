@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { micrometer, readAll, sheetOf, typed } from '../../test/engines/small-engine.ts';
 import { judgeAll } from '../measure/judge.ts';
-import { settling, settlingLines } from './settling-lines.ts';
+import { settling } from '../measure/settling.ts';
+import { settlingLines } from './settling-lines.ts';
 
 const sheet = sheetOf(readAll('main.1', 'main-journal-diameter', ['54.980', '54.975', '54.934', '54.978']));
 const fine = { ...micrometer, name: 'mic-fine', permissibleError: typed('0.001') };

@@ -1,9 +1,11 @@
 /** @module What the app says back: doubts and their two ways out, demands that conflict, files that are wrong. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { instruments } from '../../demo/instruments.ts';
 import { demoJobs } from '../../demo/workshop.ts';
 import { replay } from '../../src/job/evolve.ts';
 import type { OpenJob } from '../../src/job/job.ts';
+import { settle } from '../../src/measure/settle.ts';
 import { entry } from './bench-hands.ts';
 import { noBrowser, openBrowser, openPage } from './chromium.ts';
 import { engineText, openWorkshop, type Workshop } from './workshop.ts';
@@ -58,6 +60,17 @@ describe.skipIf(noBrowser)(`what the app says back (needs Chromium; ${noBrowser 
     await expect
       .poll(async () => [...(await stored(halfMeasured)).doubtsAnswered.values()].map(({ why }) => why))
       .toEqual(['labels were read out twice']);
+  });
+
+  it('says what would settle an unsure verdict, cheapest first', async () => {
+    await page.goto(`${workshop.address}/jobs/${awaitingDecision}/measure`);
+    await page.locator('[data-place="big-end.3"]').first().click();
+    const settling = page.locator('[data-settling]');
+    await settling.waitFor();
+    const { sheet } = await stored(awaitingDecision);
+    const told = settle(sheet, 'big-end-journal-diameter', 'big-end.3', instruments);
+    expect(told.length).toBeGreaterThan(0);
+    expect(await settling.getByRole('listitem').allTextContents()).toEqual(told.map(({ says }) => says));
   });
 
   it('says which demands do not go together, and plans anew when one is taken back', async () => {

@@ -1,10 +1,11 @@
 /** @module `endfloat judge`: verdicts and doubts of a readings file, or of a job. */
 import { doubtsOf } from '../../measure/doubts.ts';
 import { judgeAll } from '../../measure/judge.ts';
+import { settling } from '../../measure/settling.ts';
 import { answer } from '../../quantity/refusal.ts';
 import type { TerminalCommand } from '../command.ts';
 import { mendLine } from '../row-lines.ts';
-import { settling, settlingLines } from '../settling-lines.ts';
+import { settlingLines } from '../settling-lines.ts';
 import { sheetOf, sheetOptions } from '../sheet-source.ts';
 import { asked, counts, countsText, doubtLines, judgedJson, verdictTable } from '../verdict-table.ts';
 

@@ -4,6 +4,7 @@ import { cellTitle } from '../../job/cell-title.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { cellAfter, entryOrder } from '../../measure/scheme.ts';
+import type { Judged } from '../../measure/verdict-model.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Aside } from '../shell/aside.tsx';
@@ -13,6 +14,7 @@ import { Doubts } from './doubts.tsx';
 import { Entry } from './entry.tsx';
 import { FromFile } from './from-file.tsx';
 import { PlaceTable } from './place-table.tsx';
+import { SettlingShown } from './settling-shown.tsx';
 import { useDoubts } from './use-doubts.ts';
 import { VerdictShown, verdictLine, verdictShort } from './verdict-shown.tsx';
 
@@ -21,6 +23,8 @@ const cellRead = (event: JobEvent | undefined): Cell | undefined =>
 
 /** The cell that was read last on any bench, so that a page loaded anew shows where hands stopped. */
 const lastRead = (events: readonly JobEvent[]): Cell | undefined => cellRead(events.findLast(cellRead));
+
+const nothingJudged: readonly Judged[] = [];
 
 export const MeasureSheet = () => {
   const job = useJob();
@@ -89,6 +93,7 @@ export const MeasureSheet = () => {
           at={cellKey(cell)}
           onCell={goTo}
         />
+        <SettlingShown sheet={sheet} judged={places.judged.get(cell.place) ?? nothingJudged} />
       </section>
       <section className="part" aria-label="On paper and from a file">
         <a
