@@ -234,6 +234,37 @@ describe.skipIf(noBrowser)(`engine types in the browser (needs Chromium; ${noBro
     expect((await newest()).version).toBe(version + 1);
   });
 
+  it('begins a new engine type, with its stroke and first limit by form', async () => {
+    await page.goto(`${workshop.address}/engine-types`);
+    await fill('Title', 'Wherry 4 marine auxiliary');
+    await fill(/^The manual/, 'manual 12, second edition');
+    await fill('Cylinders', '4');
+    await press('Begin it');
+    await fill('New characteristic', 'end-float');
+    await press('Add it');
+    await hands.keys.choose(page.getByLabel('Kind of place'), 'thrust');
+    await hands.keys.choose(page.getByLabel('Which way it wears'), 'larger');
+    await fill('May go back, at most', '1/64 in (0.397 mm)');
+    await page.keyboard.press('Enter');
+    await press('The engine itself');
+    await fill('Stroke', '4 1/2 in');
+    await page.keyboard.press('Enter');
+    await page.getByText('Changed on this bench: no errors').waitFor();
+    await press('Save as version 2');
+    await page.getByText('Saved as version 2').first().waitFor();
+    const [made] = await workshop.store.engineTypeVersions('wherry-4-marine-auxiliary');
+    const read = readEngineType(made?.text ?? '').engine;
+    expect(read).toMatchObject({ cylinders: 4, entered: { by: 'Perpetua Sallow' }, stroke: 114.3 });
+    expect(read?.characteristics.get('end-float')).toMatchObject({ at: 'thrust', wears: 'larger' });
+    expect(read?.printedPairs).toHaveLength(1);
+  });
+
+  it('does not put a type over one that is on the shelf', async () => {
+    await page.goto(`${workshop.address}/engine-types`);
+    await choose(/^Or from a file/, file('same.yaml', engineText));
+    await page.getByText(/an engine type quillfeather-3w is on the shelf already/).waitFor();
+  });
+
   it('takes readings from a file on the Measure sheet, all or none', async () => {
     await page.goto(workshop.address);
     await press('J-1', 'link');
