@@ -1,21 +1,8 @@
 /** @module The journal's store: what every store promises. */
 import type { JobEvent } from '../job/event.ts';
+import type { JobLine } from '../job/job-line.ts';
 import type { JournalEvent } from '../journal/event.ts';
 import type { RegisterEvent } from '../register/event.ts';
-
-/** A line of the jobs list, kept beside the journal and rebuilt from it at will. */
-export interface JobLine {
-  readonly job: string;
-  readonly number: string;
-  readonly engine: string;
-  readonly owner: string;
-  readonly plate: string;
-  /** The part of the job it stands in: `Measure`, `Decide` … */
-  readonly phase: string;
-  readonly readings: number;
-  readonly sequence: number;
-  readonly changed: string;
-}
 
 export type Appended =
   /** All events are on the disk. */

@@ -3,11 +3,11 @@ import type { Kysely, Transaction } from 'kysely';
 import type { JobEvent } from '../job/event.ts';
 import { evolveAll, replay } from '../job/evolve.ts';
 import type { Job } from '../job/job.ts';
+import { type JobLine, lineOf } from '../job/job-line.ts';
 import { readEvent } from '../job/upcast.ts';
 import { readRegisterEvent } from '../register/read.ts';
 import { heldJobs } from './held-journals.ts';
-import { lineOf } from './job-line.ts';
-import type { JobLine, JournalStore } from './journal-store.ts';
+import type { JournalStore } from './journal-store.ts';
 import { eventsAfter, type JournalKind, journalsOn } from './sql-journals.ts';
 import type { Tables } from './tables.ts';
 

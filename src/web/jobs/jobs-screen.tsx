@@ -1,10 +1,11 @@
 /** @module The first sheet: every job in the workshop, where it stands and what comes next. */
 import { Link } from 'wouter';
+import type { JobLine } from '../../job/job-line.ts';
 import { addressOf, phaseNamed } from '../shell/phases.ts';
 import { Sheet } from '../shell/sheet.tsx';
-import { type JobListed, useJobs } from './workshop-lists.ts';
+import { useJobs } from './workshop-lists.ts';
 
-const JobRow = ({ listed }: { readonly listed: JobListed }) => {
+const JobRow = ({ listed }: { readonly listed: JobLine }) => {
   const phase = phaseNamed(listed.phase);
   return (
     <tr>

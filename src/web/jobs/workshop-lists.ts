@@ -1,18 +1,7 @@
 /** @module Lists kept by the workshop: jobs, engine types, instruments. */
 import { useQuery } from '@tanstack/react-query';
+import type { JobLine } from '../../job/job-line.ts';
 import type { Instrument } from '../../measure/instrument.ts';
-
-/** One line of the list of jobs, as the server tells it. */
-export interface JobListed {
-  readonly job: string;
-  readonly number: string;
-  readonly engine: string;
-  readonly owner: string;
-  readonly plate: string;
-  readonly phase: string;
-  readonly readings: number;
-  readonly changed: string;
-}
 
 export interface EngineTypeListed {
   readonly id: string;
@@ -31,7 +20,7 @@ const list =
   };
 
 export const useJobs = () =>
-  useQuery({ queryKey: ['jobs'], queryFn: list<JobListed>('/api/jobs', 'jobs'), refetchInterval: 15_000 });
+  useQuery({ queryKey: ['jobs'], queryFn: list<JobLine>('/api/jobs', 'jobs'), refetchInterval: 15_000 });
 
 export const useEngineTypes = () =>
   useQuery({

@@ -1,7 +1,20 @@
 /** @module The line of a job in the jobs list: a pure function of the job. */
-import type { Job } from '../job/job.ts';
-import { phaseOf } from '../job/phase.ts';
-import type { JobLine } from './journal-store.ts';
+import type { Job } from './job.ts';
+import { phaseOf } from './phase.ts';
+
+/** A line of the jobs list, kept beside the journal and rebuilt from it at will. */
+export interface JobLine {
+  readonly job: string;
+  readonly number: string;
+  readonly engine: string;
+  readonly owner: string;
+  readonly plate: string;
+  /** The part of the job it stands in: `Measure`, `Decide` … */
+  readonly phase: string;
+  readonly readings: number;
+  readonly sequence: number;
+  readonly changed: string;
+}
 
 export const lineOf = (job: Job): JobLine => {
   const booked = job.kind === 'blank' ? undefined : job.booked;
