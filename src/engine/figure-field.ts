@@ -19,9 +19,17 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['rate', 'angle-per-length'],
 ]);
 
-/** The kind of figure wanted at a path, by the key or by the list that it stands in. */
-export const figureKindAt = (path: FilePath): FigureKind | undefined => {
+const quantities: readonly Quantity[] = ['length', 'angle', 'force', 'torque', 'pressure', 'mass'];
+const ends = ['least', 'greatest'];
+
+/**
+ * The kind of figure wanted at a path, by the key or by the list that it stands in.
+ *
+ * @param quantity  of the characteristic that the path leads through, where the file gives one
+ */
+export const figureKindAt = (path: FilePath, quantity?: unknown): FigureKind | undefined => {
   if (path[0] === 'characteristics' && path[2] === 'derived') return undefined;
   const key = typeof path.at(-1) === 'number' ? path.at(-2) : path.at(-1);
-  return kinds.get(String(key));
+  const own = path[0] === 'characteristics' ? quantities.find((one) => one === quantity) : undefined;
+  return own !== undefined && ends.includes(String(key)) ? own : kinds.get(String(key));
 };

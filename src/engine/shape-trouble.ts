@@ -70,17 +70,22 @@ const examples: Readonly<Record<FigureKind, string>> = {
   mass: 'g',
 };
 
-const wrongKind = (path: FilePath, value: unknown, expected: string, hint: string): Finding => {
+const wrongKind = (
+  path: FilePath,
+  value: unknown,
+  expected: string,
+  hint: string,
+  file: unknown,
+): Finding => {
+  const figure = figureKindAt(path, valueAt(file, [...path.slice(0, 2), 'quantity']));
   const key = path.at(-1);
   if (value === undefined) {
     const missing = typeof key === 'number' ? `no. ${key + 1} of the list` : key;
-    const unit = figureKindAt(path);
     const wanted =
-      unit === undefined ? kindWords[expected] : `a figure with its unit, such as ${examples[unit]}`;
+      figure === undefined ? kindWords[expected] : `a figure with its unit, such as ${examples[figure]}`;
     const remedy = `give ${wanted ?? expected}${hint === '' ? '' : ` (${hint})`}`;
     return { weight: 'error', path, what: `${missing ?? 'everything'} is missing`, remedy };
   }
-  const figure = figureKindAt(path);
   if (figure !== undefined && typeof value === 'number') {
     const remedy = `say the unit, for example \`${value} ${examples[figure]}\``;
     return { weight: 'error', path, what: `${value} stands without a unit`, remedy };
@@ -147,7 +152,7 @@ export const shapeFindings = (issue: Issue, file: unknown, around: FilePath = []
   const value = valueAt(file, path);
   switch (issue.code) {
     case 'invalid_type':
-      return [wrongKind(path, value, issue.expected, schemaAt(path, file)?.description ?? '')];
+      return [wrongKind(path, value, issue.expected, schemaAt(path, file)?.description ?? '', file)];
     case 'invalid_value':
       return [badValue(path, value, issue.values)];
     case 'unrecognized_keys':

@@ -1,7 +1,7 @@
 /** @module The rule that forces and lengths are not mixed, broken by the least change. */
 import { describe, expect, it } from 'vitest';
 import { describeRule } from '../../../test/engines/breach.ts';
-import { changed, quillfeatherText } from '../../../test/engines/demo-engines.ts';
+import { brambleholtText, changed, quillfeatherText } from '../../../test/engines/demo-engines.ts';
 import { readEngineType } from '../read-engine-type.ts';
 
 const pistonAsForce: readonly (readonly [string, string])[] = [
@@ -34,6 +34,11 @@ describeRule('keeps forces and lengths apart', [
 ]);
 
 describe('a figure of the wrong kind', () => {
+  it('that stands without its unit is shown with one of its own kind', () => {
+    const { troubles } = readEngineType(changed(brambleholtText, ['least: 236 N', 'least: 236']));
+    expect(troubles[0]).toMatchObject({ remedy: 'say the unit, for example `236 N`' });
+  });
+
   it('is refused with the right units named', () => {
     const { troubles } = readEngineType(changed(quillfeatherText, ...pistonAsForce));
     expect(troubles.map(({ what, remedy }) => `${what}: ${remedy}`).join('\n')).toMatch(
