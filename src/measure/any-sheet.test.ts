@@ -32,7 +32,7 @@ const instrument = fc
     correctionUncertainty: maybe(length),
     material: maybe(fc.constantFrom('steel', 'aluminium')),
   })
-  .map((made) => ({ ...micrometer, zero: undefined, ...made }));
+  .map((made) => ({ ...micrometer, ...made }));
 
 const cells = entryOrder(smallEngine);
 const heat = maybe(fc.constantFrom('20', '35', '-10', 'hot', '1e9').map((text) => typed(text, '°C')));

@@ -5,7 +5,10 @@ import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 
 /** A gauge is worth no more than what it was set in, and its sizes cannot be had without it. */
-const masterTrouble = (job: OpenJob, { name, setTo }: RequestOf<'bring instrument'>['instrument']): Trouble =>
+const masterTrouble = (
+  job: OpenJob,
+  { name, setTo }: RequestOf<'bring instrument'>['instrument'],
+): Trouble =>
   setTo && setTo.master !== name && !job.sheet.instruments.has(setTo.master)
     ? trouble(
         `it was set in ${setTo.master}, which has not been brought to this job`,
