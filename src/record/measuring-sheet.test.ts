@@ -1,13 +1,15 @@
 /** @module The blank measuring sheet: every cell once, in the order of entry, whatever the engine is called. */
 import { describe, expect, it } from 'vitest';
-import { quillfeather } from '../../test/engines/demo-engines.ts';
+import { changed, quillfeather, quillfeatherText } from '../../test/engines/demo-engines.ts';
 import { instruments } from '../../test/engines/small-engine.ts';
+import { readEngineType } from '../engine/read-engine-type.ts';
 import { readReadings } from '../measure/import-readings.ts';
 import { entryOrder } from '../measure/scheme.ts';
 import { sheetBoxes } from '../measure/sheet-box.ts';
 import { measuringSheet } from './measuring-sheet.ts';
 
 const engine = quillfeather();
+const engineOf = (text: string) => readEngineType(text).engine ?? engine;
 const codesOn = (page: string) =>
   [...page.matchAll(/<span class="box">([^<]*)<\/span>/g)].map(([, code]) => code);
 
@@ -33,6 +35,13 @@ describe('a blank measuring sheet', () => {
     );
     expect(page).toContain('outside micrometer');
     expect(page).not.toContain('main journal ovality');
+  });
+
+  it('prints both figures where the manual does', () => {
+    const both = engineOf(
+      changed(quillfeatherText, ['wear: { greatest: 0.40 mm }', 'wear: { greatest: 0.40 mm (0.016 in) }']),
+    );
+    expect(measuringSheet(both)).toContain('may go back at most 0.40 mm (0.016 in)');
   });
 
   it('names the version that the numbers belong to, and the engine on the bench', () => {

@@ -19,19 +19,33 @@ const mostAbreast = 8;
 
 const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
 
-const spanText = (least: Typed | undefined, greatest: Typed | undefined): string | undefined => {
+/** A figure as the manual prints it: in both units, where it prints two. */
+interface AsPrinted {
+  readonly figure: Typed;
+  readonly also?: Typed;
+}
+
+const printedText = ({ figure, also }: AsPrinted): string =>
+  also === undefined ? typedText(figure) : `${typedText(figure)} (${typedText(also)})`;
+
+const spanText = (least: AsPrinted | undefined, greatest: AsPrinted | undefined): string | undefined => {
   if (least && greatest)
-    return least.unit === greatest.unit
-      ? `${least.text} to ${typedText(greatest)}`
-      : `${typedText(least)} to ${typedText(greatest)}`;
-  if (least) return `at least ${typedText(least)}`;
-  return greatest ? `at most ${typedText(greatest)}` : undefined;
+    return least.figure.unit === greatest.figure.unit && !least.also
+      ? `${least.figure.text} to ${printedText(greatest)}`
+      : `${printedText(least)} to ${printedText(greatest)}`;
+  if (least) return `at least ${printedText(least)}`;
+  return greatest ? `at most ${printedText(greatest)}` : undefined;
 };
 
-const limitsText = ({ limits }: Characteristic): string => {
-  const printed = limits?.printed ?? {};
-  const made = spanText(printed['new.least'], printed['new.greatest']);
-  const worn = spanText(printed['wear.least'], printed['wear.greatest']);
+const limitsText = ({ printedPairs }: EngineType, { name, limits }: Characteristic): string => {
+  const printed = (side: string): AsPrinted | undefined => {
+    const figure = limits?.printed[side];
+    const at = ['characteristics', name, 'limits', ...side.split('.')].join('/');
+    const also = printedPairs.find(({ path }) => path.join('/') === at)?.also;
+    return figure && { figure, ...(also && { also }) };
+  };
+  const made = spanText(printed('new.least'), printed('new.greatest'));
+  const worn = spanText(printed('wear.least'), printed('wear.greatest'));
   return [
     ...(made === undefined ? [] : [`as made ${made}`]),
     ...(worn === undefined ? [] : [`may go back ${worn}`]),
@@ -72,7 +86,7 @@ const line = (name: string, says = ''): string =>
 
 const sectionHtml = (engine: EngineType, of: Characteristic, boxes: readonly SheetBox[]): string => {
   const { heads, rows } = layOutBoxes(engine, of, boxes);
-  const limits = limitsText(of);
+  const limits = limitsText(engine, of);
   return `<section>
 <h2>${words(of.title)}, in ${escaped(unitMeant(of))}</h2>
 <p class="limits">${limits === '' ? 'no limits given' : escaped(limits)}${of.source === undefined ? '' : ` (${words(of.source)})`}</p>

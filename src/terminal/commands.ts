@@ -18,6 +18,7 @@ import { plan } from './commands/plan.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
 import { register } from './commands/register.ts';
+import { secondCheckCommand } from './commands/second-check.ts';
 import { serve } from './commands/serve.ts';
 import { sheet } from './commands/sheet.ts';
 import { show } from './commands/show.ts';
@@ -30,6 +31,7 @@ export const commands: readonly TerminalCommand[] = [
   edit,
   limits,
   changes,
+  secondCheckCommand,
   template,
   sheet,
   judge,

@@ -3,6 +3,8 @@ import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { strToU8, zipSync } from 'fflate';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { criticalFigures } from '../../src/engine/edit/critical-figures.ts';
+import { fileData } from '../../src/engine/edit/edit-engine.ts';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
 import { bench, demoFile, root } from './endfloat.ts';
 
@@ -80,6 +82,80 @@ describe('endfloat changes', () => {
       /changed {2}characteristics, end-float, limits, wear, greatest {2}0\.40 mm {2}0\.42 mm/,
     );
     expect((await at.ask(['changes', 'type.yaml', 'type.yaml'])).out).toBe('Nothing changed.\n');
+  });
+});
+
+describe('endfloat second-check', () => {
+  /** What somebody types into the blank table who reads the same manual, but for the pumps' datum. */
+  const typed = async (datum: string) => {
+    const { out } = await at.ask(['second-check', 'type.yaml']);
+    const file = fileData(written());
+    const figures = new Map(
+      (file.kind === 'answer' ? criticalFigures(file.value.data) : []).map((one) => [one.at, one.figure]),
+    );
+    expect(out).not.toContain('54.970');
+    const [head, ...rows] = out.trim().split('\n');
+    return [
+      head,
+      ...rows.map((row) => {
+        const name = row.split(',')[0] ?? '';
+        return `${row}${name === 'pump-timing/datum' ? datum : figures.get(name)}`;
+      }),
+    ].join('\n');
+  };
+
+  it('shows what was read differently, and signs once another person read the same', async () => {
+    await at.ask([
+      'edit',
+      'type.yaml',
+      'end-float',
+      'wear.greatest=0.42 mm',
+      '--to',
+      'type.yaml',
+      '--by',
+      'Ilse Quarrow',
+    ]);
+    writeFileSync(file('figures.csv'), await typed('83.50 mm'));
+    const apart = await at.ask([
+      'second-check',
+      'type.yaml',
+      'figures.csv',
+      '--by',
+      'Odo Ferrick',
+      '--to',
+      'type.yaml',
+    ]);
+    expect(apart).toMatchObject({
+      code: 1,
+      out: expect.stringMatching(/datum of the pumps .*83\.00 mm +83\.50 mm/),
+    });
+    expect((await at.ask(['check', 'type.yaml'])).out).toContain(
+      'Odo Ferrick read 83.50 mm here in the manual',
+    );
+    writeFileSync(file('figures.csv'), await typed('83.00 mm'));
+    const own = await at.ask(['second-check', 'type.yaml', 'figures.csv', '--by', 'ilse quarrow']);
+    expect(own).toMatchObject({
+      code: 1,
+      err: expect.stringContaining('ilse quarrow typed these figures in'),
+    });
+    const done = await at.ask([
+      'second-check',
+      'type.yaml',
+      'figures.csv',
+      '--by',
+      'Odo Ferrick',
+      '--to',
+      'type.yaml',
+    ]);
+    expect(done).toMatchObject({
+      code: 0,
+      out: expect.stringContaining('figures agree: checked by Odo Ferrick'),
+    });
+    expect(readEngineType(written()).engine).toMatchObject({
+      version: 4,
+      checked: { by: 'Odo Ferrick' },
+      differs: [],
+    });
   });
 });
 

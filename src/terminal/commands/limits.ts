@@ -8,33 +8,16 @@ import {
   matchColumns,
 } from '../../engine/edit/limit-columns.ts';
 import { readLimitsTable } from '../../engine/edit/limits-table.ts';
-import type { RowTrouble, TableRow } from '../../engine/table-row.ts';
-import { readCsv } from '../../measure/csv.ts';
 import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
-import { readTableFile } from '../../spreadsheet/table-file.ts';
 import type { Given, TerminalCommand } from '../command.ts';
 import { editedOptions, editedOutcome } from '../edited-file.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
 import { keyValues } from '../given.ts';
-import { bytesOf, textOf } from '../input-file.ts';
+import { textOf } from '../input-file.ts';
 import { didYouMean } from '../nearest.ts';
 import { plain } from '../plain.ts';
 import { rowLines } from '../row-lines.ts';
-
-interface Table {
-  readonly rows: readonly TableRow[];
-  readonly warnings: readonly RowTrouble[];
-}
-
-const tableOn = async (path: string, given: Given): Promise<Answer<Table>> => {
-  const bytes = await bytesOf(path, given.world);
-  if (bytes.kind === 'refused') return bytes;
-  const file = readTableFile(bytes.value);
-  if (file.kind === 'refused') return file;
-  if (file.value.kind === 'rows') return answer(file.value);
-  const csv = readCsv(file.value.text.replace(/^\ufeff/, ''));
-  return csv.kind === 'refused' ? csv : answer({ rows: csv.value.rows, warnings: [] });
-};
+import { tableOnFile } from '../table-on-file.ts';
 
 /** Columns as the headers say, but for those that were matched by hand. */
 const matched = (given: Given, headers: readonly string[]): Answer<ColumnMatch> => {
@@ -92,7 +75,7 @@ export const limits: TerminalCommand = {
     if (!engine) return answer(notUsable(read.value));
     const text = await textOf(path, given.world);
     if (text.kind === 'refused') return text;
-    const table = await tableOn(tablePath, given);
+    const table = await tableOnFile(tablePath, given.world);
     if (table.kind === 'refused') return table;
     const headers = table.value.rows[0]?.fields ?? [];
     const match = matched(given, headers);
