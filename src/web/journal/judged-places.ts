@@ -1,7 +1,7 @@
 /** @module Verdicts of every place, worked out again only where a reading changed: a key press touches few of them. */
 import { type Mark, markOf } from '../../drawing/mark.ts';
-import type { Characteristic, EngineType, Expression, Place, PlaceId } from '../../engine/engine-type.ts';
-import { operandPlace } from '../../measure/expression.ts';
+import type { Characteristic, EngineType, Place, PlaceId } from '../../engine/engine-type.ts';
+import { operandCells } from '../../measure/expression.ts';
 import { judge } from '../../measure/judge.ts';
 import { cellKey } from '../../measure/reading.ts';
 import { repeatAlike } from '../../measure/repeats.ts';
@@ -14,39 +14,11 @@ export interface JudgedPlaces {
   readonly marks: ReadonlyMap<PlaceId, Mark>;
 }
 
-interface Operand {
-  readonly name: string;
-  /** Whether it is looked at in all its places, not only in the one concerned. */
-  readonly everywhere: boolean;
-}
-
-const operandsOf = (expression: Expression): readonly Operand[] => {
-  switch (expression.kind) {
-    case 'difference':
-      return [...operandsOf(expression.from), ...operandsOf(expression.less)];
-    case 'sum':
-      return expression.of.flatMap(operandsOf);
-    case 'factor':
-      return operandsOf(expression.of);
-    case 'range over places':
-    case 'range over neighbours':
-      return [{ name: expression.of, everywhere: true }];
-    default:
-      return [{ name: expression.of, everywhere: false }];
-  }
-};
-
-/** Keys of the cells that a characteristic at a place is worked out from. */
-const cellsBehind = (engine: EngineType, known: Characteristic, place: Place): readonly string[] => {
-  if (!known.derived) return cellsOf(engine, known.name, place.id).map(cellKey);
-  return operandsOf(known.derived).flatMap(({ name, everywhere }) => {
-    const operand = engine.characteristics.get(name);
-    if (!operand || operand === known) return [];
-    const at = engine.places.get(operandPlace(engine, place, operand.at));
-    const places = everywhere ? placesOf(engine, operand) : at ? [at] : [];
-    return places.flatMap((one) => cellsBehind(engine, operand, one));
-  });
-};
+/** Keys of the cells that a characteristic at a place is read in or worked out from. */
+const cellsBehind = (engine: EngineType, known: Characteristic, place: Place): readonly string[] =>
+  (known.derived ? operandCells(known.derived, place, engine) : cellsOf(engine, known.name, place.id)).map(
+    cellKey,
+  );
 
 const indexes = new WeakMap<EngineType, ReadonlyMap<string, ReadonlySet<PlaceId>>>();
 
