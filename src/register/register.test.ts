@@ -144,6 +144,11 @@ describe('an instrument in the register', () => {
       /torque|length/,
     ],
     [
+      'entry to strike out that is not there',
+      { kind: 'strike out entry', entry: 'none', why: 'x' },
+      /no entry none/,
+    ],
+    [
       'a withdrawal without a reason',
       { kind: 'withdraw instrument', name: mic.name, why: ' ' },
       /nothing is written/,

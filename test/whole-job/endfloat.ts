@@ -29,7 +29,8 @@ export interface Bench {
   readonly clear: () => void;
 }
 
-export const bench = (): Bench => {
+/** @param now  what `ask` takes for the time; what is due depends on the day */
+export const bench = (now: () => string = () => new Date().toISOString()): Bench => {
   const folder = mkdtempSync(join(tmpdir(), 'endfloat-job-'));
   const { ENDFLOAT_STORE: _, ...env } = process.env;
   const run = (words: readonly string[], input = ''): Promise<Ended> =>
@@ -62,7 +63,7 @@ export const bench = (): Bench => {
       },
       watched: false,
       standardInput: async () => new Uint8Array(),
-      now: () => new Date().toISOString(),
+      now,
       newId: () => v7(),
       user: () => 'Odo Ferrick',
       stopped: async () => undefined,

@@ -4,7 +4,8 @@ import { registerEvents } from '../../demo/register.ts';
 import { replayRegister } from '../../src/register/evolve.ts';
 import { bench } from './endfloat.ts';
 
-const at = bench();
+/** A Monday after the demo's jobs were begun. */
+const at = bench(() => '2026-11-02T08:00:00.000Z');
 beforeAll(async () => {
   expect((await at.ask(['demo'])).code).toBe(0);
 }, 120_000);
@@ -123,6 +124,16 @@ describe('the register in the terminal', { timeout: 60_000 }, () => {
   it('offers a withdrawn instrument no more', async () => {
     await told('register', 'withdraw', 'name=feelers', 'why=blades bent');
     expect(await told('instruments')).toMatch(/feelers .* was withdrawn on .* \(blades bent\)/);
+    const cell = ['place=main.1', 'characteristic=main-journal-diameter', 'plane=front', 'axis=vertical'];
+    const taking = ['take-reading', ...cell, 'reading=54.979mm', 'instrument=mic-50-75'];
+    await told('register', 'withdraw', 'name=mic-50-75', 'why=lent out');
+    expect(await told('do', 'J-1', ...taking)).toMatch(
+      /Caution: mic-50-75 was withdrawn on .* \(lent out\)\./,
+    );
+    expect(await told('register', 'put-back', 'name=mic-50-75', 'why=came back')).toBe(
+      'mic-50-75: put back into use: came back.\n',
+    );
+    expect(await told('do', 'J-1', ...taking)).not.toMatch(/Caution/);
   });
 
   it.each([
