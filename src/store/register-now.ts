@@ -17,13 +17,13 @@ export const inQuestionNow = async (
   store: JournalStore,
   register: Register,
 ): Promise<readonly InstrumentInQuestion[]> => {
-  const listed = await store.list();
-  const newest = listed[0]?.changed ?? '';
   const spans = [...register.instruments.values()].flatMap(doubtfulSpans);
-  // Where nothing speaks against any instrument since before the last thing done, no job need be read.
-  if (!spans.some(({ after }) => after === undefined || after < newest)) return [];
+  const [earliest] = spans.map(({ after }) => after ?? '').sort();
+  if (earliest === undefined) return [];
   const jobs: JobUses[] = [];
-  for (const { job: id } of listed) {
+  for (const { job: id, changed } of await store.list()) {
+    // What was last changed before anything spoke against any instrument need not be read.
+    if (changed <= earliest) continue;
     const events = await store.readFrom(id, 0);
     const job = replay(events);
     if (job.kind === 'open') jobs.push(usesOf(job, events));
