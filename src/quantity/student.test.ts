@@ -81,8 +81,10 @@ describe("Student's t", () => {
 
   it('knows its ends, and what makes no sense', () => {
     expect([0, 0.5, 1].map((p) => studentQuantile(p, 7))).toEqual([-Infinity, 0, Infinity]);
-    expect(studentCumulative(Infinity, 7)).toBe(1);
-    expect(studentCumulative(-Infinity, 7)).toBe(0);
+    for (const freedom of [0.5, 7, 10_000, 1e37, Infinity]) {
+      expect(studentCumulative(Infinity, freedom)).toBe(1);
+      expect(studentCumulative(-Infinity, freedom)).toBe(0);
+    }
     expect(() => studentQuantile(2, 7)).toThrow(RangeError);
     expect(() => studentQuantile(0.9, 0)).toThrow(RangeError);
   });

@@ -24,7 +24,7 @@ const logDensity = (t: number, freedom: number): number =>
 
 /** A normal value beyond which lies what lies beyond t (G. W. Hill, Algorithm 395, 1970; from memory). */
 const asNormal = (t: number, freedom: number): number => {
-  if (freedom === Infinity) return t;
+  if (freedom === Infinity || t === Infinity) return t;
   const a = freedom - 0.5;
   const b = 48 * a * a;
   const y = a * Math.log1p((t * t) / freedom);
