@@ -16,7 +16,6 @@ export const layers: readonly Layer[] = [
   pure('measure'),
   pure('reckon'),
   pure('plan'),
-  pure('work'),
   pure('journal'),
   pure('register'),
   pure('job'),
