@@ -28,6 +28,14 @@ const drawn = (value: number) =>
   toleranceZone({ title: 'main journal', limits, value, expanded: 0.004, verdict: 'within' });
 
 describe('a tolerance zone', () => {
+  it('says once what is the same as made and to go back', () => {
+    const asMade = { ...limits, goesBack: limits.new };
+    const words = svgText(toleranceZone({ title: 'main journal', limits: asMade, verdict: 'within' }));
+    expect(words).toContain('as made, and to go back');
+    expect(words.match(/55\.000<\/text>/g)).toHaveLength(1);
+    expect(svgText(drawn(54.99)).match(/55\.000<\/text>/g)).toHaveLength(2);
+  });
+
   it('stands the value between the limits exactly when it lies between them', () => {
     fc.assert(
       fc.property(fc.double({ min: 54.9, max: 55.04, noNaN: true }), (value) => {

@@ -181,6 +181,9 @@ export const toleranceZone = (zone: Zone): SvgNode => {
   };
   const given = (bounds: Bounds) => bounds.least !== undefined || bounds.greatest !== undefined;
   const back = band(limits.goesBack);
+  // Where wear is not allowed at all, one zone says both.
+  const alike =
+    limits.goesBack.least === limits.new.least && limits.goesBack.greatest === limits.new.greatest;
   const made = band(limits.new);
   const size =
     value === undefined
@@ -193,7 +196,7 @@ export const toleranceZone = (zone: Zone): SvgNode => {
       description: `As made ${boundsWords(limits.new, shown)}. May go back ${boundsWords(limits.goesBack, shown)}. ${size}`,
     },
     line(left, bandTop + bandHeight, right, bandTop + bandHeight, { stroke: pens.faint, 'stroke-width': 1 }),
-    ...(given(limits.goesBack)
+    ...(given(limits.goesBack) && !alike
       ? [
           ...limitLines(limits.goesBack, back, 2),
           hatched(back, 16, 'rising', pens.faint),
@@ -205,12 +208,12 @@ export const toleranceZone = (zone: Zone): SvgNode => {
           boxed(made, { fill: pens.paper }),
           ...limitLines(limits.new, made, 1.2),
           hatched(made, 6, 'falling', pens.ink),
-          ...bandLabels('as made', limits.new, at, 70, shown),
+          ...bandLabels(alike ? 'as made, and to go back' : 'as made', limits.new, at, 70, shown),
         ]
       : []),
     ...measured(zone, at, from, to),
     lettering(
-      'as made: close hatching · may go back: wide hatching · measured: line with its spread',
+      `as made: close hatching · ${alike ? '' : 'may go back: wide hatching · '}measured: line with its spread`,
       left,
       height - 8,
       {

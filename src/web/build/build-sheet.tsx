@@ -12,7 +12,7 @@ export const BuildSheet = () => {
   const operations = useOperations(['build']);
   const packs = useMemo(() => pumpPacksOf(job), [job]);
   const next = operations.find(({ standing }) => standing.kind === 'open');
-  const held = operations.find(({ standing }) => standing.kind === 'held');
+  const lacking = operations.flatMap(({ standing }) => (standing.kind === 'held' ? standing.lacking : []))[0];
   const fitted = packs.pumps.filter(({ fitted: pack }) => pack !== undefined);
   const off = fitted.filter(({ fitted: pack }) => pack?.withinTolerance === false).length;
   const done = operations.filter(({ standing }) => standing.kind === 'done').length;
@@ -23,8 +23,8 @@ export const BuildSheet = () => {
         now={
           next
             ? next.operation.title
-            : held
-              ? `prove what “${held.operation.title}” lacks`
+            : lacking
+              ? `${lacking.remedy}: ${lacking.says}`
               : fitted.length < packs.pumps.length
                 ? 'fit the shim packs'
                 : 'go on to Run'

@@ -80,6 +80,13 @@ export const PlanShown = ({
             <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, lasts about{' '}
             {hoursText(planned.hours)}
           </p>
+          {onChoose ? (
+            <div>
+              <Button className="first" onPress={() => onChoose(planned)}>
+                {chooseIt.label}
+              </Button>
+            </div>
+          ) : null}
           <PlanTable engine={engine} plan={planned} currency={currency} />
           {planned.barred.length === 0 ? null : (
             <details>
@@ -94,13 +101,6 @@ export const PlanShown = ({
             </details>
           )}
           <p className="faint">Solved in this browser in {seconds.toFixed(1)} s.</p>
-          {onChoose ? (
-            <div>
-              <Button className="first" onPress={() => onChoose(planned)}>
-                {chooseIt.label}
-              </Button>
-            </div>
-          ) : null}
         </div>
       );
     case 'conflict':
