@@ -1,10 +1,6 @@
 /** @module `endfloat take`: takes the readings of a file into a job, with the instruments that they were taken with. */
-import type { Request } from '../../job/command.ts';
-import type { OpenJob } from '../../job/job.ts';
+import { requestsToTake } from '../../job/readings-to-take.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
-import type { ReadingsFile } from '../../measure/import-readings.ts';
-import type { Instrument } from '../../measure/instrument.ts';
-import type { Reading } from '../../measure/reading.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
@@ -16,25 +12,6 @@ import { readingsOnFile } from '../readings-on-file.ts';
 import { notTaken, rowLines } from '../row-lines.ts';
 import { doubtLines } from '../verdict-table.ts';
 import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
-
-/** What the readings were taken with, where the job does not have it yet. */
-const bringing = (job: OpenJob, instruments: readonly Instrument[]): readonly Request[] =>
-  instruments
-    .filter(({ name }) => !job.sheet.instruments.has(name))
-    .map((instrument) => ({ kind: 'bring instrument', instrument }));
-
-const sizing = ({ sizesFound }: ReadingsFile): readonly Request[] =>
-  [...sizesFound].map(([component, size]) => ({ kind: 'note size found', component, size }));
-
-const taking = (readings: readonly Reading[]): readonly Request[] =>
-  readings.map(({ cell, typed, instrument, temperature, instrumentTemperature }) => ({
-    kind: 'take reading',
-    cell,
-    typed,
-    instrument,
-    ...(temperature && { temperature }),
-    ...(instrumentTemperature && { instrumentTemperature }),
-  }));
 
 export const take: TerminalCommand = {
   name: 'take',
@@ -50,15 +27,16 @@ export const take: TerminalCommand = {
       const found = await findJob(store, name);
       if (found.kind === 'refused') return found;
       const { id, job } = found.value;
+      const register = inUse(await registerNow(store));
       const read = await readingsOnFile(path, given.world, job.sheet.engine, [
-        ...inUse(await registerNow(store)),
+        ...register,
         ...job.sheet.instruments.values(),
       ]);
       if (read.kind === 'refused') return read;
       const file = read.value;
       if (file.troubles.some(({ weight }) => weight === 'error'))
         return answer(notTaken(path, file.troubles));
-      const requests = [...bringing(job, file.instruments), ...sizing(file), ...taking(file.readings)];
+      const requests = requestsToTake(file, job, register);
       const carried = await showing('Taking readings', given.world, () =>
         carryOut(store, given, id, job, requests),
       );

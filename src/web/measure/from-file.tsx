@@ -3,6 +3,7 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { v7 } from 'uuid';
 import type { OpenJob } from '../../job/job.ts';
+import { requestsToTake } from '../../job/readings-to-take.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { RowTroubleTable } from '../engine-type/trouble-table.tsx';
@@ -11,7 +12,7 @@ import { useKeeper } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Refused } from '../shell/refused.tsx';
 import { whoNow } from '../shell/who.ts';
-import { type ReadingsChosen, readingsIn, requestsFor, whyNot } from './readings-in-file.ts';
+import { type ReadingsChosen, readingsIn, whyNot } from './readings-in-file.ts';
 
 /** As many as tell whether it is the right file; the rest is counted. */
 const mostShown = 12;
@@ -73,7 +74,7 @@ export const FromFile = ({ job }: { readonly job: OpenJob }) => {
   };
   const take = () => {
     if (!chosen) return;
-    const requests = requestsFor(chosen, job, register);
+    const requests = requestsToTake(chosen, job, register);
     const sign = () => ({ id: v7(), at: new Date().toISOString(), ...whoNow() });
     const refused = whyNot(job, requests, sign);
     setRefusal(refused);

@@ -5,7 +5,6 @@ import { evolve } from '../../job/evolve.ts';
 import type { Job, OpenJob } from '../../job/job.ts';
 import { type ReadingsFile, readReadings } from '../../measure/import-readings.ts';
 import type { Instrument } from '../../measure/instrument.ts';
-import { withMasters } from '../../measure/with-masters.ts';
 import { type Answer, answer, type Refusal } from '../../quantity/refusal.ts';
 import { readTableFile } from '../../spreadsheet/table-file.ts';
 
@@ -26,35 +25,6 @@ export const readingsIn = async (
     return answer({ name: file.name, ...readReadings(table.value.text, job.sheet.engine, known) });
   const read = readReadings(table.value.rows, job.sheet.engine, known);
   return answer({ name: file.name, ...read, troubles: [...table.value.warnings, ...read.troubles] });
-};
-
-/** One after another: instruments that the job does not have yet, sizes found, readings. */
-export const requestsFor = (
-  { readings, instruments, sizesFound }: ReadingsFile,
-  job: OpenJob,
-  register: readonly Instrument[],
-): readonly Request[] => {
-  const here = job.sheet.instruments;
-  const brought = new Map(
-    instruments
-      .filter(({ name }) => !here.has(name))
-      .flatMap((instrument) => withMasters(instrument, [...instruments, ...register], here))
-      .map((instrument) => [instrument.name, instrument]),
-  );
-  return [
-    ...[...brought.values()].map((instrument): Request => ({ kind: 'bring instrument', instrument })),
-    ...[...sizesFound].map(([component, size]): Request => ({ kind: 'note size found', component, size })),
-    ...readings.map(
-      ({ cell, typed, instrument, temperature, instrumentTemperature }): Request => ({
-        kind: 'take reading',
-        cell,
-        typed,
-        instrument,
-        ...(temperature && { temperature }),
-        ...(instrumentTemperature && { instrumentTemperature }),
-      }),
-    ),
-  ];
 };
 
 /** Why the job would refuse one of them; tried before any is asked, so that all are taken or none. */
