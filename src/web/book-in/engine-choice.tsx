@@ -1,9 +1,10 @@
 /** @module Chooses the engine type: from the workshop's shelf, or from a file whose troubles are shown where they stand. */
-import { useId, useMemo } from 'react';
+import { useMemo } from 'react';
 import { readEngineType } from '../../engine/read-engine-type.ts';
 import { TroubleTable } from '../engine-type/trouble-table.tsx';
 import { useEngineTypes } from '../jobs/workshop-lists.ts';
 import { Choice } from '../shell/field.tsx';
+import { FileField } from '../shell/file-field.tsx';
 
 const fromFile = 'from a file';
 
@@ -18,7 +19,6 @@ export const EngineChoice = ({
   readonly onChange: (text: string, source: string) => void;
 }) => {
   const shelf = useEngineTypes();
-  const file = useId();
   const read = useMemo(() => (text === '' ? undefined : readEngineType(text)), [text]);
   const types = shelf.data ?? [];
   const choose = (id: string) => onChange(types.find((type) => type.id === id)?.text ?? '', id);
@@ -40,18 +40,11 @@ export const EngineChoice = ({
         ]}
       />
       {source === fromFile ? (
-        <div className="field">
-          <label htmlFor={file}>Engine type file (YAML or JSON)</label>
-          <input
-            id={file}
-            type="file"
-            accept=".yaml,.yml,.json"
-            onChange={async (event) => {
-              const chosen = event.target.files?.[0];
-              if (chosen) onChange(await chosen.text(), fromFile);
-            }}
-          />
-        </div>
+        <FileField
+          label="Engine type file (YAML or JSON)"
+          accept=".yaml,.yml,.json"
+          onFile={async (chosen) => onChange(await chosen.text(), fromFile)}
+        />
       ) : null}
       {read === undefined ? null : (
         <div role="status">

@@ -1,5 +1,5 @@
 /** @module Takes limits from a table: columns matched, what is wrong and what would change shown before anything is. */
-import { useId, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { changesBetween } from '../../engine/edit/changes.ts';
@@ -16,6 +16,7 @@ import { readEngineType } from '../../engine/read-engine-type.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { announce } from '../shell/announce.ts';
 import { Choice } from '../shell/field.tsx';
+import { FileField } from '../shell/file-field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { ChangeTable } from './change-table.tsx';
 import type { Draft } from './draft.ts';
@@ -112,7 +113,6 @@ const Preview = ({
 };
 
 export const LimitsTableSheet = ({ draft }: TypeSheetProps) => {
-  const id = useId();
   const { engine } = useMemo(() => readEngineType(draft.text), [draft.text]);
   const [table, setTable] = useState<ChosenTable>();
   const [refusal, setRefusal] = useState<Refusal>();
@@ -120,25 +120,16 @@ export const LimitsTableSheet = ({ draft }: TypeSheetProps) => {
     return <p className="note">The engine type has errors. Mend them first, under Figures or Text.</p>;
   return (
     <>
-      <div className="field">
-        <label htmlFor={id}>Table of limits (CSV or XLSX)</label>
-        <input
-          id={id}
-          type="file"
-          accept=".csv,.tsv,.txt,.xlsx"
-          aria-describedby={`${id}-hint`}
-          onChange={async (event) => {
-            const file = event.target.files?.[0];
-            if (!file) return;
-            const read = await tableIn(file);
-            setRefusal(read.kind === 'refused' ? read.refusal : undefined);
-            setTable(read.kind === 'answer' ? read.value : undefined);
-          }}
-        />
-        <span id={`${id}-hint`} className="hint">
-          The first row names the columns. Nothing is changed before you take it.
-        </span>
-      </div>
+      <FileField
+        label="Table of limits (CSV or XLSX)"
+        accept=".csv,.tsv,.txt,.xlsx"
+        hint="The first row names the columns. Nothing is changed before you take it."
+        onFile={async (file) => {
+          const read = await tableIn(file);
+          setRefusal(read.kind === 'refused' ? read.refusal : undefined);
+          setTable(read.kind === 'answer' ? read.value : undefined);
+        }}
+      />
       <Refused refusal={refusal} />
       {table === undefined ? null : (
         <Preview key={table.name + String(table.rows.length)} table={table} engine={engine} draft={draft} />

@@ -1,5 +1,5 @@
 /** @module Puts an engine type on the shelf that is not there yet: begun here, or from a file. */
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
 import { blankEngineType } from '../../engine/edit/blank-engine-type.ts';
@@ -8,6 +8,7 @@ import type { Trouble } from '../../engine/trouble.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import type { EngineTypeListed } from '../jobs/workshop-lists.ts';
 import { Field } from '../shell/field.tsx';
+import { FileField } from '../shell/file-field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { whoNow } from '../shell/who.ts';
 import { useShelving } from './shelf.ts';
@@ -29,7 +30,6 @@ const there = (id: string): Refusal => ({
 });
 
 export const NewType = ({ shelf }: { readonly shelf: readonly EngineTypeListed[] }) => {
-  const file = useId();
   const shelving = useShelving();
   const [, go] = useLocation();
   const [title, setTitle] = useState('');
@@ -96,18 +96,11 @@ export const NewType = ({ shelf }: { readonly shelf: readonly EngineTypeListed[]
         <Field label="Cylinders" value={cylinders} onChange={setCylinders} numeric />
         <Button type="submit">Begin it</Button>
       </form>
-      <div className="field">
-        <label htmlFor={file}>Or from a file (YAML or JSON)</label>
-        <input
-          id={file}
-          type="file"
-          accept=".yaml,.yml,.json"
-          onChange={async (event) => {
-            const chosen = event.target.files?.[0];
-            if (chosen) await shelve(await chosen.text());
-          }}
-        />
-      </div>
+      <FileField
+        label="Or from a file (YAML or JSON)"
+        accept=".yaml,.yml,.json"
+        onFile={async (chosen) => shelve(await chosen.text())}
+      />
       <Refused refusal={refusal} />
       <TroubleTable caption="What is wrong in the file, and where" troubles={troubles} />
     </section>

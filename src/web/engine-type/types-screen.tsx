@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { readEngineType } from '../../engine/read-engine-type.ts';
 import { type EngineTypeListed, useEngineTypes } from '../jobs/workshop-lists.ts';
+import { Fetched } from '../shell/fetched.tsx';
 import { Sheet } from '../shell/sheet.tsx';
 import './engine-type.css';
 import { NewType } from './new-type.tsx';
@@ -40,12 +41,7 @@ const TypesScreen = () => {
         The limits of the maker’s manual, typed in once and checked by a second person. A job keeps the
         version that it began with.
       </p>
-      {types.isPending ? <p>Fetching the shelf …</p> : null}
-      {types.isError ? (
-        <p className="note" role="alert">
-          The workshop’s store does not answer, so the shelf cannot be shown. Look whether the server runs.
-        </p>
-      ) : null}
+      <Fetched query={types} what="the shelf" />
       {types.data === undefined ? null : types.data.length === 0 ? (
         <p>The shelf is empty. Begin the first engine type, or put a file on it.</p>
       ) : (

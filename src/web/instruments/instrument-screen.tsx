@@ -5,6 +5,7 @@ import type { Register, Registered } from '../../register/register.ts';
 import { standingInRegister } from '../../register/standing.ts';
 import { checkedWords, rangeWords } from '../../register/words.ts';
 import { Aside } from '../shell/aside.tsx';
+import { Fetched } from '../shell/fetched.tsx';
 import { Cell, Sheet } from '../shell/sheet.tsx';
 import { CalibrationForm } from './calibration-form.tsx';
 import { CheckForm } from './check-form.tsx';
@@ -82,12 +83,7 @@ const InstrumentScreen = ({ name }: { readonly name: string }) => {
           All instruments
         </Link>
       </div>
-      {register.isPending ? <p>Fetching the register …</p> : null}
-      {register.isError ? (
-        <p className="note" role="alert">
-          The workshop’s store does not answer, so the register cannot be shown. Look whether the server runs.
-        </p>
-      ) : null}
+      <Fetched query={register} what="the register" />
       {register.data && !registered ? <p>No instrument of this number is in the register.</p> : null}
       {register.data && registered ? (
         <Whole key={name} registered={registered} register={register.data} />

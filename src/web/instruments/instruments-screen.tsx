@@ -5,6 +5,7 @@ import type { Register, Registered } from '../../register/register.ts';
 import { standingInRegister } from '../../register/standing.ts';
 import { checkedWords, rangeWords } from '../../register/words.ts';
 import { Aside } from '../shell/aside.tsx';
+import { Fetched } from '../shell/fetched.tsx';
 import { Sheet } from '../shell/sheet.tsx';
 import { EnterForm } from './enter-form.tsx';
 import { instrumentAddress, today } from './instrument-address.ts';
@@ -92,12 +93,7 @@ const InstrumentsScreen = () => {
         What each showed when it was checked, when it is due, and what was measured while one may have been
         wrong.
       </p>
-      {register.isPending ? <p>Fetching the register …</p> : null}
-      {register.isError ? (
-        <p className="note" role="alert">
-          The workshop’s store does not answer, so the register cannot be shown. Look whether the server runs.
-        </p>
-      ) : null}
+      <Fetched query={register} what="the register" />
       {register.data ? <List register={register.data} /> : null}
       <Aside words="Enter an instrument">
         <EnterForm />

@@ -1,6 +1,7 @@
 /** @module The first sheet: every job in the workshop, where it stands and what comes next. */
 import { Link } from 'wouter';
 import type { JobLine } from '../../job/job-line.ts';
+import { Fetched } from '../shell/fetched.tsx';
 import { addressOf, phaseNamed } from '../shell/phases.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import { useJobs } from './workshop-lists.ts';
@@ -45,13 +46,11 @@ export const JobsScreen = () => {
           </Link>
         </div>
       </div>
-      {jobs.isPending ? <p>Fetching the list …</p> : null}
-      {jobs.isError ? (
-        <p className="note" role="alert">
-          The workshop's store does not answer, so the list cannot be shown. Jobs opened on this bench before
-          still open at their own address. Look whether the server runs.
-        </p>
-      ) : null}
+      <Fetched
+        query={jobs}
+        what="the list"
+        still="Jobs opened on this bench before still open at their own address."
+      />
       {jobs.data === undefined ? null : jobs.data.length === 0 ? (
         <p>No job yet. Book in the first engine.</p>
       ) : (

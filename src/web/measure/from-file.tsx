@@ -1,5 +1,5 @@
 /** @module Readings from a file, a table or a workbook: what is wrong and what would be taken, shown before it is. */
-import { useId, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { v7 } from 'uuid';
 import type { OpenJob } from '../../job/job.ts';
@@ -10,6 +10,7 @@ import { RowTroubleTable } from '../engine-type/trouble-table.tsx';
 import { useInstruments } from '../jobs/workshop-lists.ts';
 import { useKeeper } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
+import { FileField } from '../shell/file-field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { whoNow } from '../shell/who.ts';
 import { type ReadingsChosen, readingsIn, whyNot } from './readings-in-file.ts';
@@ -59,15 +60,13 @@ const Preview = ({ chosen, job }: { readonly chosen: ReadingsChosen; readonly jo
 };
 
 export const FromFile = ({ job }: { readonly job: OpenJob }) => {
-  const id = useId();
   const keeper = useKeeper();
   const register = useInstruments().data ?? [];
   const [chosen, setChosen] = useState<ReadingsChosen>();
   const [refusal, setRefusal] = useState<Refusal>();
   const errors = chosen?.troubles.filter(({ weight }) => weight === 'error').length ?? 0;
 
-  const choose = async (file: File | undefined) => {
-    if (!file) return;
+  const choose = async (file: File) => {
     const read = await readingsIn(file, job, register);
     setRefusal(read.kind === 'refused' ? read.refusal : undefined);
     setChosen(read.kind === 'answer' ? read.value : undefined);
@@ -85,20 +84,12 @@ export const FromFile = ({ job }: { readonly job: OpenJob }) => {
   };
   return (
     <div className="column">
-      <div className="field">
-        <label htmlFor={id}>File of readings (CSV, XLSX or JSON)</label>
-        <input
-          id={id}
-          type="file"
-          accept=".csv,.tsv,.txt,.json,.xlsx"
-          aria-describedby={`${id}-hint`}
-          onChange={(event) => void choose(event.target.files?.[0])}
-        />
-        <span id={`${id}-hint`} className="hint">
-          With the columns place, characteristic and reading, or box and reading of a printed sheet. Nothing
-          is taken before you say so.
-        </span>
-      </div>
+      <FileField
+        label="File of readings (CSV, XLSX or JSON)"
+        accept=".csv,.tsv,.txt,.json,.xlsx"
+        hint="With the columns place, characteristic and reading, or box and reading of a printed sheet. Nothing is taken before you say so."
+        onFile={choose}
+      />
       <Refused refusal={refusal} />
       {chosen === undefined ? null : (
         <>
