@@ -1,6 +1,7 @@
 /** @module From key press to verdict painted, in the browser, with 5,000 readings in the job; the goal is one frame. */
 import type { Page } from 'playwright-core';
-import { openBrowser, openPage } from '../test/browser/chromium.ts';
+import { openBrowser } from '../test/browser/chromium.ts';
+import { openSignedOn } from '../test/browser/signed-on.ts';
 import { jobOfThousands } from '../test/browser/thousands.ts';
 import { openWorkshop } from '../test/browser/workshop.ts';
 import type { BenchRow } from './bench.ts';
@@ -58,10 +59,7 @@ export const run = async (): Promise<readonly BenchRow[]> => {
   try {
     const { id, events } = jobOfThousands(readings);
     await workshop.store.append(id, 0, events);
-    const { page } = await openPage(browser);
-    await page.addInitScript(() =>
-      localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Ines Fallow', bench: 'bench 2' })),
-    );
+    const { page } = await openSignedOn(browser, 'Ines Fallow');
     await page.goto(`${workshop.address}/jobs/${id}/measure`);
     await page.locator('.entry .big input').waitFor();
     await page.evaluate(watchPresses);

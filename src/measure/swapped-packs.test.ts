@@ -1,23 +1,13 @@
 /** @module What swapped shim packs must be told by. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { eightByEight } from '../../test/eight-by-eight.ts';
 import { assign } from './assignment.ts';
 import { swappedPacks } from './swapped-packs.ts';
 
 describe('assignment', () => {
   it('solves a published 8 by 8 problem', () => {
-    // source: N. Christofides' assignment problem as in the examples of GLPK: sum 76, unique columns 1 8 7 5 2 6 4 3
-    const cost = [
-      [13, 21, 20, 12, 8, 26, 22, 11],
-      [12, 36, 25, 41, 40, 11, 4, 8],
-      [35, 32, 13, 36, 26, 21, 13, 37],
-      [34, 54, 7, 8, 12, 22, 11, 40],
-      [21, 6, 45, 18, 24, 34, 12, 48],
-      [42, 19, 39, 15, 14, 16, 28, 46],
-      [16, 34, 38, 3, 34, 40, 22, 24],
-      [26, 20, 5, 17, 45, 31, 37, 43],
-    ];
-    expect(assign(cost).map((column) => column + 1)).toEqual([1, 8, 7, 5, 2, 6, 4, 3]);
+    expect(assign(eightByEight.costs).map((column) => column + 1)).toEqual(eightByEight.columns);
   });
 
   it.each([

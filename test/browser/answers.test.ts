@@ -3,11 +3,10 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
 import { demoJobs } from '../../demo/workshop.ts';
-import { replay } from '../../src/job/evolve.ts';
-import type { OpenJob } from '../../src/job/job.ts';
 import { settle } from '../../src/measure/settle.ts';
 import { entry } from './bench-hands.ts';
-import { noBrowser, openBrowser, openPage } from './chromium.ts';
+import { noBrowser, openBrowser } from './chromium.ts';
+import { openSignedOn, storedJob } from './signed-on.ts';
 import { engineText, openWorkshop, type Workshop } from './workshop.ts';
 
 describe.skipIf(noBrowser)(`what the app says back (needs Chromium; ${noBrowser ?? 'here'})`, () => {
@@ -17,22 +16,10 @@ describe.skipIf(noBrowser)(`what the app says back (needs Chromium; ${noBrowser 
   let troubles: string[];
   const [halfMeasured = '', awaitingDecision = ''] = demoJobs;
 
-  const stored = async (id: string): Promise<OpenJob> => {
-    const job = replay(await workshop.store.readFrom(id, 0));
-    if (job.kind !== 'open') throw new Error('the job is not in the store');
-    return job;
-  };
-
   beforeAll(async () => {
     workshop = await openWorkshop({ demo: true });
     browser = await openBrowser();
-    ({ page, troubles } = await openPage(browser));
-    page.setDefaultTimeout(10_000);
-    await page
-      .context()
-      .addInitScript(() =>
-        localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
-      );
+    ({ page, troubles } = await openSignedOn(browser));
   });
   afterAll(async () => {
     await browser?.close();
@@ -58,7 +45,9 @@ describe.skipIf(noBrowser)(`what the app says back (needs Chromium; ${noBrowser 
     await doubt.getByRole('button', { name: 'It stands' }).click();
     await doubt.waitFor({ state: 'detached' });
     await expect
-      .poll(async () => [...(await stored(halfMeasured)).doubtsAnswered.values()].map(({ why }) => why))
+      .poll(async () =>
+        [...(await storedJob(workshop, halfMeasured)).doubtsAnswered.values()].map(({ why }) => why),
+      )
       .toEqual(['labels were read out twice']);
   });
 
@@ -67,7 +56,7 @@ describe.skipIf(noBrowser)(`what the app says back (needs Chromium; ${noBrowser 
     await page.locator('[data-place="big-end.3"]').first().click();
     const settling = page.locator('[data-settling]');
     await settling.waitFor();
-    const { sheet } = await stored(awaitingDecision);
+    const { sheet } = await storedJob(workshop, awaitingDecision);
     const told = settle(sheet, 'big-end-journal-diameter', 'big-end.3', instruments);
     expect(told.length).toBeGreaterThan(0);
     expect(await settling.getByRole('listitem').allTextContents()).toEqual(told.map(({ says }) => says));

@@ -3,7 +3,8 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
-import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
+import { desk, noBrowser, openBrowser, tablet } from './chromium.ts';
+import { openSignedOn } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
 describe.skipIf(noBrowser)(`doubts on the sheet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
@@ -15,13 +16,7 @@ describe.skipIf(noBrowser)(`doubts on the sheet (needs Chromium; ${noBrowser ?? 
   beforeAll(async () => {
     workshop = await openWorkshop({ demo: true });
     browser = await openBrowser();
-    ({ page, troubles } = await openPage(browser));
-    page.setDefaultTimeout(10_000);
-    await page
-      .context()
-      .addInitScript(() =>
-        localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
-      );
+    ({ page, troubles } = await openSignedOn(browser));
     await page.goto(`${workshop.address}/jobs/${demoJobs[0]}/measure`);
   });
   afterAll(async () => {

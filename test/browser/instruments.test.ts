@@ -6,7 +6,8 @@ import { registerId } from '../../src/register/event.ts';
 import { registerNow } from '../../src/store/register-now.ts';
 import { entry } from './bench-hands.ts';
 import { type Keys, keysOf } from './by-keys.ts';
-import { noBrowser, openBrowser, openPage } from './chromium.ts';
+import { noBrowser, openBrowser } from './chromium.ts';
+import { openSignedOn } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
 /** On a machine that does much else, a page may take its time. */
@@ -22,13 +23,7 @@ describe.skipIf(noBrowser)(`the register of instruments (needs Chromium; ${noBro
   beforeAll(async () => {
     workshop = await openWorkshop({ demo: true });
     browser = await openBrowser();
-    ({ page, troubles } = await openPage(browser));
-    page.setDefaultTimeout(10_000);
-    await page
-      .context()
-      .addInitScript(() =>
-        localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
-      );
+    ({ page, troubles } = await openSignedOn(browser));
     // What is due depends on the day: a Monday after the demo's jobs were begun.
     await page.clock.setFixedTime('2026-11-02T08:00:00Z');
     keys = keysOf(page);

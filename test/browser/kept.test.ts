@@ -2,10 +2,9 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
-import { replay } from '../../src/job/evolve.ts';
-import type { OpenJob } from '../../src/job/job.ts';
 import { entry } from './bench-hands.ts';
-import { noBrowser, openBrowser, openPage } from './chromium.ts';
+import { noBrowser, openBrowser } from './chromium.ts';
+import { openSignedOn, storedJob } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
 describe.skipIf(noBrowser)(`what is typed (needs Chromium; ${noBrowser ?? 'here'})`, () => {
@@ -14,11 +13,7 @@ describe.skipIf(noBrowser)(`what is typed (needs Chromium; ${noBrowser ?? 'here'
   let page: Page;
   const [jobId = ''] = demoJobs;
 
-  const stored = async (): Promise<OpenJob> => {
-    const job = replay(await workshop.store.readFrom(jobId, 0));
-    if (job.kind !== 'open') throw new Error('the job is not in the store');
-    return job;
-  };
+  const stored = () => storedJob(workshop, jobId);
   const readings = async (): Promise<number> => [...(await stored()).sheet.readings.values()].flat().length;
   const waiting = () => page.locator('[data-waiting]').getAttribute('data-waiting');
   const type = async (text: string) => {
@@ -37,13 +32,7 @@ describe.skipIf(noBrowser)(`what is typed (needs Chromium; ${noBrowser ?? 'here'
   });
   beforeEach(async () => {
     await page?.context().close();
-    ({ page } = await openPage(browser));
-    page.setDefaultTimeout(10_000);
-    await page
-      .context()
-      .addInitScript(() =>
-        localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Wilmot Tansy', bench: 'bench 2' })),
-      );
+    ({ page } = await openSignedOn(browser, 'Wilmot Tansy'));
     await page.goto(`${workshop.address}/jobs/${jobId}/measure`);
     await page.locator(entry).waitFor();
   });
@@ -116,12 +105,7 @@ describe.skipIf(noBrowser)(`what is typed (needs Chromium; ${noBrowser ?? 'here'
   });
 
   it('joins what another bench has read meanwhile', async () => {
-    const other = await openPage(browser);
-    await other.page
-      .context()
-      .addInitScript(() =>
-        localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 1' })),
-      );
+    const other = await openSignedOn(browser, 'Odo Ferrick', 'bench 1');
     await other.page.goto(`${workshop.address}/jobs/${jobId}/measure`);
     await other.page.locator(entry).waitFor();
     const before = await readings();

@@ -1,9 +1,10 @@
 /** @module Every sheet of the app at both sizes: no barrier that axe finds, nothing wider than the screen, big targets. */
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
 import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
+import { openSignedOn } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
 const phases = ['book-in', 'strip', 'measure', 'decide', 'build', 'run', 'hand-over'];
@@ -41,19 +42,13 @@ const barriers = async (page: Page): Promise<readonly string[]> => {
 describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
   let workshop: Workshop;
   let browser: Browser;
-  let context: BrowserContext;
   let page: Page;
   let troubles: string[];
 
   beforeAll(async () => {
     workshop = await openWorkshop({ demo: true });
     browser = await openBrowser();
-    ({ page, troubles } = await openPage(browser));
-    page.setDefaultTimeout(10_000);
-    context = page.context();
-    await context.addInitScript(() =>
-      localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
-    );
+    ({ page, troubles } = await openSignedOn(browser));
   });
   afterAll(async () => {
     await browser?.close();

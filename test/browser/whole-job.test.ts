@@ -2,13 +2,12 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
-import { replay } from '../../src/job/evolve.ts';
-import type { OpenJob } from '../../src/job/job.ts';
 import { checkChain } from '../../src/journal/chain.ts';
 import { cellKey } from '../../src/measure/reading.ts';
 import { entryOrder } from '../../src/measure/scheme.ts';
 import { handsOf, inOrder } from './bench-hands.ts';
 import { noBrowser, openBrowser, openPage } from './chromium.ts';
+import { storedJob } from './signed-on.ts';
 import { openWorkshop, readingsOf, smallEngineText, type Workshop } from './workshop.ts';
 
 const { engine } = readEngineType(smallEngineText);
@@ -41,11 +40,7 @@ describe.skipIf(noBrowser)(`a whole job by keyboard (needs Chromium; ${noBrowser
   let troubles: string[];
   let jobId = '';
   const hands = () => handsOf(page, engine);
-  const stored = async (): Promise<OpenJob> => {
-    const job = replay(await workshop.store.readFrom(jobId, 0));
-    if (job.kind !== 'open') throw new Error('the job is not in the store');
-    return job;
-  };
+  const stored = () => storedJob(workshop, jobId);
   const allSent = () => page.locator('[data-waiting="0"]').waitFor();
 
   beforeAll(async () => {

@@ -1,6 +1,7 @@
 /** @module What every solver handed to the core must do, on problems whose optimum is published. */
 import { describe, expect, it } from 'vitest';
 import type { Solve } from '../../src/plan/plan-model.ts';
+import { eightByEight } from '../eight-by-eight.ts';
 
 const sum = (terms: readonly string[]): string => terms.join('\n + ');
 
@@ -70,22 +71,7 @@ interface Assignment {
 }
 
 const assignments: readonly Assignment[] = [
-  {
-    // source: N. Christofides, Graph Theory (1975), p. 381, as in the examples of GLPK
-    name: 'eight by eight',
-    costs: [
-      [13, 21, 20, 12, 8, 26, 22, 11],
-      [12, 36, 25, 41, 40, 11, 4, 8],
-      [35, 32, 13, 36, 26, 21, 13, 37],
-      [34, 54, 7, 8, 12, 22, 11, 40],
-      [21, 6, 45, 18, 24, 34, 12, 48],
-      [42, 19, 39, 15, 14, 16, 28, 46],
-      [16, 34, 38, 3, 34, 40, 22, 24],
-      [26, 20, 5, 17, 45, 31, 37, 43],
-    ],
-    best: 76,
-    columns: [1, 8, 7, 5, 2, 6, 4, 3],
-  },
+  { name: 'eight by eight', ...eightByEight },
   {
     // source: documentation of scipy.optimize.linear_sum_assignment
     name: 'three by three',
