@@ -100,9 +100,12 @@ export interface Component {
   };
 }
 
+/** What may be done with a component. */
+export type Does = 'put back' | 'machine' | 'sleeve' | 'build up' | 'replace' | 'exchange';
+
 export interface Offer {
   readonly component: string;
-  readonly does: 'machine' | 'replace';
+  readonly does: Exclude<Does, 'put back'>;
   readonly size: string;
   readonly supplier: string;
   /** Hundredths of the shop's currency, so that sums are exact. */
@@ -117,7 +120,7 @@ export type Coupling =
   | {
       readonly kind: 'renew with';
       readonly if: string;
-      readonly is: readonly ('put back' | 'machine' | 'replace')[];
+      readonly is: readonly Does[];
       readonly renew: string;
     };
 

@@ -47,8 +47,14 @@ export const optionWords = ({ does, size, supplier }: Option): string => {
       return 'put back';
     case 'machine':
       return `machine to ${size}${by}`;
+    case 'sleeve':
+      return `sleeve, ${size}${by}`;
+    case 'build up':
+      return `build up to ${size}${by}`;
     case 'replace':
       return `replace, ${size}${by}`;
+    case 'exchange':
+      return `exchange for a reconditioned one, ${size}${by}`;
     default:
       return does satisfies never;
   }

@@ -18,7 +18,7 @@ const hoursRows = (slots: readonly Slot[], options: readonly Option[], wanted: n
 export const demandRows = (
   slots: readonly Slot[],
   options: readonly Option[],
-  { hours, days, cents, fixed = {} }: Demands,
+  { hours, days, cents, fixed = {}, withoutSuppliers = [] }: Demands,
   cost: Terms,
 ): readonly Row[] => [
   ...(hours === undefined ? [] : hoursRows(slots, options, hours)),
@@ -43,6 +43,14 @@ export const demandRows = (
           bound: cents + 0.5,
         } as const,
       ]),
+  ...withoutSuppliers.map(
+    (supplier): Row => ({
+      stands: `without ${supplier}`,
+      terms: columnsWhere(options, (option) => option.supplier === supplier),
+      relation: '=',
+      bound: 0,
+    }),
+  ),
   ...Object.entries(fixed).map(
     ([slot, id]): Row => ({
       stands: `decided by a person: ${id}`,

@@ -10,10 +10,21 @@ export interface Model {
   readonly rows: readonly Row[];
   /** Option of each binary column, in order: `x0`, `x1` … */
   readonly options: readonly Option[];
+  /** Column of each: `s0`, `s1` … */
   readonly setUps: readonly SetUp[];
+  /** What is bought by the piece: n of the columns chosen cost cents[n] beside their own prices. */
+  readonly bulk: readonly Bulk[];
+}
+
+interface Bulk {
+  readonly name: string;
+  readonly columns: readonly string[];
+  readonly cents: readonly number[];
 }
 
 const setUpColumn = (index: number): string => `s${index}`;
+/** One where just so many of a bulk are taken. */
+const countColumn = (bulk: number, count: number): string => `q${bulk}_${count}`;
 /** A row that no demand or rule stands behind: it only ties columns together. */
 const tie = '';
 
@@ -21,10 +32,44 @@ const setUpsOf = (options: readonly Option[]): readonly SetUp[] => [
   ...new Map(options.flatMap(({ setUps }) => setUps).map((setUp) => [setUp.name, setUp])).values(),
 ];
 
-/** What each cent stands for: the options and the set-ups. */
-export const costTerms = ({ options, setUps }: Omit<Model, 'rows'>): Terms => [
+const bulkOf = (options: readonly Option[]): readonly Bulk[] => {
+  const counted = options.flatMap(({ quantity }, index) => (quantity ? [{ quantity, index }] : []));
+  return [...Map.groupBy(counted, ({ quantity }) => quantity.name)].map(([name, bought]) => ({
+    name,
+    columns: bought.map(({ index }) => optionColumn(index)),
+    cents: bought[0]?.quantity.cents ?? [],
+  }));
+};
+
+const countsOf = ({ columns }: Bulk): readonly number[] => columns.map((_, index) => index + 1);
+
+/** The count of each bulk in unary: as many as are taken, and one count at most. */
+const countRows = (bulk: readonly Bulk[]): readonly Row[] =>
+  bulk.flatMap((each, at): readonly Row[] => [
+    {
+      stands: tie,
+      terms: [
+        ...each.columns.map((column) => [1, column] as const),
+        ...countsOf(each).map((count) => [-count, countColumn(at, count)] as const),
+      ],
+      relation: '=',
+      bound: 0,
+    },
+    {
+      stands: tie,
+      terms: countsOf(each).map((count) => [1, countColumn(at, count)] as const),
+      relation: '<=',
+      bound: 1,
+    },
+  ]);
+
+/** What each cent stands for: the options, the set-ups, and counts of what is bought by the piece. */
+export const costTerms = ({ options, setUps, bulk }: Omit<Model, 'rows'>): Terms => [
   ...options.map(({ cents }, index) => [cents, optionColumn(index)] as const),
   ...setUps.map(({ cents }, index) => [cents, setUpColumn(index)] as const),
+  ...bulk.flatMap((each, at) =>
+    countsOf(each).map((count) => [each.cents[count] ?? 0, countColumn(at, count)] as const),
+  ),
 ];
 
 export const newPartTerms = ({ options }: Pick<Model, 'options'>): Terms =>
@@ -61,7 +106,7 @@ export const modelOf = (
   demands: Demands,
 ): Model => {
   const setUps = setUpsOf(options);
-  const columns = { options, setUps };
+  const columns = { options, setUps, bulk: bulkOf(options) };
   return {
     ...columns,
     rows: [
@@ -88,16 +133,19 @@ const termText = (terms: Terms): string => {
  * @param objective  what is made least
  * @returns text, one term a line, since some readers take only short lines
  */
-export const lpText = ({ rows, options, setUps }: Model, objective: Terms): string =>
+export const lpText = ({ rows, options, setUps, bulk }: Model, objective: Terms): string =>
   [
     'Minimize',
     ` least: ${termText(objective)}`,
     'Subject To',
-    ...rows.map(({ terms, relation, bound }, index) => ` r${index}: ${termText(terms)} ${relation} ${bound}`),
+    ...[...rows, ...countRows(bulk)].map(
+      ({ terms, relation, bound }, index) => ` r${index}: ${termText(terms)} ${relation} ${bound}`,
+    ),
     ` back: ${daysColumn} >= 0`,
     'Binary',
     ...options.map((_, index) => ` ${optionColumn(index)}`),
     ...setUps.map((_, index) => ` ${setUpColumn(index)}`),
+    ...bulk.flatMap((each, at) => countsOf(each).map((count) => ` ${countColumn(at, count)}`)),
     'End',
     '',
   ].join('\n');

@@ -1,12 +1,13 @@
 /** @module The one best plan: least cost, then fewest days, then fewest new parts, then a stable order. */
+import { besideOptions } from './cost.ts';
 import { costTerms, lpText, type Model, newPartTerms } from './model.ts';
-import type { LinearAnswer, Option, Solve } from './plan-model.ts';
+import type { LinearAnswer, Option, SetUp, Solve } from './plan-model.ts';
 import { daysColumn, optionColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 
 export interface Optimum {
   readonly chosen: readonly Option[];
-  readonly setUps: Model['setUps'];
+  readonly setUps: readonly SetUp[];
   readonly cents: number;
 }
 
@@ -77,6 +78,5 @@ export const optimumOf = async (
     ];
   }
   const chosen = chosenBy(last, model);
-  const used = new Set(chosen.flatMap(({ setUps }) => setUps.map(({ name }) => name)));
-  return { chosen, setUps: model.setUps.filter(({ name }) => used.has(name)), cents };
+  return { chosen, setUps: besideOptions(chosen), cents };
 };

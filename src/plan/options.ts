@@ -5,6 +5,7 @@ import type { Barred, Option, SetUp } from './plan-model.ts';
 import { putBack } from './put-back.ts';
 import type { PlanQuestion } from './question.ts';
 import { type Slot, slotsOf } from './slot.ts';
+import { atPrices } from './what-if.ts';
 
 export interface Options {
   /** In slot order, and in each slot: put back, machine by step, replace by size, then by supplier. */
@@ -125,7 +126,10 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
 export const optionsOf = (question: PlanQuestion): Options => {
   const all = slotsOf(question.sheet.engine).map((slot) => optionsOfSlot(question, slot));
   return {
-    options: all.flatMap(({ options }) => options),
+    options: atPrices(
+      all.flatMap(({ options }) => options),
+      question.demands.prices,
+    ),
     barred: all.flatMap(({ barred }) => barred),
     missing: [...new Set(all.flatMap(({ missing }) => missing))],
   };

@@ -1,9 +1,19 @@
 /** @module What a plan is made of: options of each component, and the one chosen set of them with its proof. */
+import type { Does } from '../engine/engine-type.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 
+/** Paid once, however many options share it; below zero what is taken off for a quantity. */
 export interface SetUp {
   readonly name: string;
   readonly cents: number;
+}
+
+/** Bought by the piece: what so many together cost more, or less where below zero, than their own prices. */
+interface Quantity {
+  /** The same for all that are counted together. */
+  readonly name: string;
+  /** By how many are taken: the first is for none. */
+  readonly cents: readonly number[];
 }
 
 /** What may be done with one component (at one place, or all places together). */
@@ -14,12 +24,13 @@ export interface Option {
   readonly slot: string;
   readonly component: string;
   readonly place?: string;
-  readonly does: 'put back' | 'machine' | 'replace';
+  readonly does: Does;
   readonly size: string;
   readonly supplier: string;
   readonly cents: number;
   /** Paid once, however many options share them. */
   readonly setUps: readonly SetUp[];
+  readonly quantity?: Quantity;
   readonly days: number;
   /** Hours it can be expected to last. */
   readonly hours: number;
@@ -41,12 +52,17 @@ export interface Demands {
   readonly cents?: number;
   /** Slots fixed by a person to one option's id. */
   readonly fixed?: Readonly<Record<string, string>>;
+  /** Suppliers from whom nothing is to be had. */
+  readonly withoutSuppliers?: readonly string[];
+  /** What if it cost otherwise: cents by an option's id or a set-up's name. */
+  readonly prices?: Readonly<Record<string, number>>;
 }
 
 export interface Plan {
   readonly kind: 'plan';
   readonly choices: readonly Option[];
   readonly barred: readonly Barred[];
+  /** What is paid once, and what is taken off for quantities. */
   readonly setUps: readonly SetUp[];
   readonly cents: number;
   readonly days: number;

@@ -1,6 +1,7 @@
 /** @module May this plan be chosen, and may the owner's agreement be noted? */
 import { chooseName } from '../../engine/nearest-name.ts';
 import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
+import { centsTogether } from '../../plan/cost.ts';
 import { couplingRows } from '../../plan/coupling-rows.ts';
 import { type Options, optionsOf } from '../../plan/options.ts';
 import type { Option } from '../../plan/plan-model.ts';
@@ -66,11 +67,7 @@ const couplingTrouble = (job: OpenJob, slots: readonly Slot[], chosen: readonly 
 };
 
 const sumTrouble = (chosen: readonly Option[], asked: Asked): Trouble => {
-  const setUps = new Map(chosen.flatMap((option) => option.setUps.map(({ name, cents }) => [name, cents])));
-  const cents = [...chosen.map((option) => option.cents), ...setUps.values()].reduce(
-    (sum, one) => sum + one,
-    0,
-  );
+  const cents = centsTogether(chosen);
   const days = Math.max(0, ...chosen.map((option) => option.days));
   const hours = Math.min(...chosen.map((option) => option.hours));
   // Two makes of browser may differ in the last digit of a logarithm.
