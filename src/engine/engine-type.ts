@@ -85,43 +85,6 @@ export interface SizeStep {
   readonly limits: Limits;
 }
 
-/** How a part is tested for cracks. */
-export type CrackTestBy = 'dye penetrant' | 'magnetic particles' | 'pressure';
-
-/** What the machine shop is told beside the finished size; lengths in mm. */
-export interface Machining {
-  /** Roughness Ra. */
-  readonly finish: Bounds;
-  readonly fillet: Bounds;
-  /** At the oil holes. */
-  readonly chamfer: Bounds;
-  /** As the manual prints them: `finish.greatest`, `fillet.least`, `fillet.greatest` … */
-  readonly printed: Readonly<Record<string, Typed>>;
-  readonly marks?: string;
-  readonly also: readonly string[];
-  readonly crackTest: { readonly before?: CrackTestBy; readonly after?: CrackTestBy };
-  readonly source?: string;
-}
-
-/** A part that is used but once: a gasket, a seal, a lock tab, a stretch bolt, a cotter. */
-export interface OneUse {
-  readonly name: string;
-  readonly title: string;
-  /** Kind of place. */
-  readonly at: string;
-  /** How many at each place. */
-  readonly each: number;
-  readonly supplier: string;
-  /** Of one piece, in hundredths. */
-  readonly cents: number;
-  readonly days: number;
-  /** Operations after which it may not be used again. */
-  readonly disturbedBy: readonly string[];
-  /** Components that need a new one when they are machined or renewed. */
-  readonly renewedWith: readonly string[];
-  readonly source?: string;
-}
-
 export interface Component {
   readonly name: string;
   readonly title: string;
@@ -129,15 +92,17 @@ export interface Component {
   readonly together: boolean;
   readonly judgedBy: readonly string[];
   readonly putBack: boolean;
+  /** What a new or machined one may be counted on for: nine in ten last longer. */
   readonly life: Hours;
+  /** What half of them outlast, where the manual or the workshop knows it. */
+  readonly lifeMiddle?: Hours;
+  /** By what share the rate of its wear varies from one stretch of running to the next, where it is known. */
+  readonly wearVaries?: number;
   readonly sizes?: {
     readonly of: string;
     readonly cleanUp: Millimetres;
     readonly steps: readonly SizeStep[];
   };
-  readonly machining?: Machining;
-  /** Characteristics measured when it comes from a supplier, where the file names them. */
-  readonly arrival?: readonly string[];
 }
 
 /** What may be done with a component. */
@@ -235,7 +200,6 @@ export interface EngineType {
   readonly components: ReadonlyMap<string, Component>;
   readonly offers: readonly Offer[];
   readonly couplings: readonly Coupling[];
-  readonly oneUse: ReadonlyMap<string, OneUse>;
   readonly fasteners: ReadonlyMap<string, Fastener>;
   readonly operations: ReadonlyMap<string, Operation>;
   readonly pumpTiming?: PumpTiming;

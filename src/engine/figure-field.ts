@@ -15,6 +15,8 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['tolerance', 'length'],
   ['shims', 'length'],
   ['life', 'time'],
+  ['counted-on', 'time'],
+  ['usual', 'time'],
   ['stages', 'torque'],
   ['rate', 'angle-per-length'],
 ]);

@@ -1,6 +1,7 @@
 /** @module Options of every slot: put back, machine to each size that cleans up, replace by each part on offer. */
 import type { Offer } from '../engine/engine-type.ts';
 import { cleansUp } from './clean-up.ts';
+import { countedOn, usualLifeOf } from './life.ts';
 import type { Barred, Option, SetUp } from './plan-model.ts';
 import { putBack } from './put-back.ts';
 import type { PlanQuestion } from './question.ts';
@@ -37,6 +38,12 @@ const priceOf = (offer: Offer, slot: Slot): { readonly cents: number; readonly s
   return { cents: 0, setUps: [...setUps, { name, cents: offer.cents }] };
 };
 
+/** New or made as new. */
+const lasting = ({ component }: Slot): Pick<Option, 'hours' | 'life'> => {
+  const life = usualLifeOf(component);
+  return { hours: countedOn(life), life };
+};
+
 const offered = (slot: Slot, offer: Offer, reason: string): Option => ({
   id: optionId(slot, offer.does, offer.size, offer.supplier),
   slot: slot.name,
@@ -47,7 +54,7 @@ const offered = (slot: Slot, offer: Offer, reason: string): Option => ({
   supplier: offer.supplier,
   ...priceOf(offer, slot),
   days: offer.days,
-  hours: slot.component.life,
+  ...lasting(slot),
   newParts: offer.does === 'replace' ? slot.places.length : 0,
   reason,
 });
@@ -86,7 +93,8 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
       cents: 0,
       setUps: [],
       days: 0,
-      hours: back.hours,
+      hours: countedOn(back.life),
+      life: back.life,
       newParts: 0,
       reason: back.reason,
     });

@@ -1,6 +1,7 @@
 /** @module What a plan is made of: options of each component, and the one chosen set of them with its proof. */
 import type { Does } from '../engine/engine-type.ts';
 import type { Refusal } from '../quantity/refusal.ts';
+import type { Life } from './life.ts';
 
 /** Paid once, however many options share it; below zero what is taken off for a quantity. */
 export interface SetUp {
@@ -32,8 +33,10 @@ export interface Option {
   readonly setUps: readonly SetUp[];
   readonly quantity?: Quantity;
   readonly days: number;
-  /** Hours it can be expected to last. */
+  /** Hours it may be counted on for. */
   readonly hours: number;
+  /** All that is known of how long it lasts. */
+  readonly life?: Life;
   readonly newParts: number;
   /** Why it is sound, in words. */
   readonly reason: string;

@@ -2,12 +2,13 @@
 import { figureText, shownIn } from '../engine/shown-in.ts';
 import { judge } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
-import { hoursLeft } from './hours-left.ts';
+import { lifeBySize } from './hours-left.ts';
+import { countedOn, type Life, shortestOf, usualLifeOf } from './life.ts';
 import type { PlanQuestion } from './question.ts';
 import { judgingPlaces, type Slot } from './slot.ts';
 
 export type PutBack =
-  | { readonly kind: 'open'; readonly hours: number; readonly reason: string }
+  | { readonly kind: 'open'; readonly life: Life; readonly reason: string }
   | { readonly kind: 'barred'; readonly says: string }
   | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
 
@@ -26,22 +27,26 @@ const titled = ({ sheet }: PlanQuestion, { characteristic, place }: Judged): str
 const valueText = ({ sheet }: PlanQuestion, { value, characteristic }: Judged): string =>
   value ? ` (${figureText(value.value, shownIn(sheet.engine.characteristics.get(characteristic)))})` : '';
 
-/** The judged value that lasts least, with its hours. */
+/** How long it lasts by each judged value, and the one that lasts least. */
 const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[]) => {
   let least: { readonly hours: number; readonly judged: Judged } | undefined;
+  const lives: Life[] = [];
   for (const each of judged) {
     const characteristic = question.sheet.engine.characteristics.get(each.characteristic);
     if (!characteristic || !each.value || !each.limits) continue;
-    const left = hoursLeft(
-      each.value.value,
+    const life = lifeBySize(
+      each.value,
       each.limits,
       characteristic.wears,
       question.hoursRun,
-      slot.component.life,
+      slot.component,
+      titled(question, each),
     );
+    lives.push(life);
+    const left = countedOn(life);
     if (!least || left < least.hours) least = { hours: left, judged: each };
   }
-  return least;
+  return least && { judged: least.judged, life: shortestOf(lives) };
 };
 
 /**
@@ -69,8 +74,7 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
   const least = shortest(question, slot, judged);
   return {
     kind: 'open',
-    // A thousandth of an hour of room, so that 6000 h reckoned in binary do not come to 5999.
-    hours: Math.floor((least?.hours ?? component.life) + 1e-3),
+    life: least?.life ?? usualLifeOf(component),
     reason: least
       ? `all within limits; ${titled(question, least.judged)}${valueText(question, least.judged)} has the least left`
       : 'nothing speaks against it',

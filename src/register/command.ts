@@ -13,7 +13,6 @@ export type RegisterRequest =
   | Asked<'instrument calibrated', 'calibrate instrument'>
   | Asked<'instrument withdrawn', 'withdraw instrument'>
   | Asked<'instrument put back', 'put instrument back'>
-  | Asked<'entry struck out', 'strike out entry'>
-  | Asked<'workshop described', 'describe workshop'>;
+  | Asked<'entry struck out', 'strike out entry'>;
 
 export type RegisterCommand = CommandOf<RegisterRequest>;

@@ -148,7 +148,6 @@ export const smallEngine: EngineType = {
   ]),
   offers: [],
   couplings: [],
-  oneUse: new Map(),
   fasteners: new Map(),
   operations: new Map(),
   pumpTiming: {

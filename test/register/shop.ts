@@ -34,7 +34,6 @@ const requestKind: Readonly<Record<RegisterFact['kind'], RegisterRequest['kind']
   'instrument withdrawn': 'withdraw instrument',
   'instrument put back': 'put instrument back',
   'entry struck out': 'strike out entry',
-  'workshop described': 'describe workshop',
 };
 
 export class Shop {

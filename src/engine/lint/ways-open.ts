@@ -39,7 +39,7 @@ const stepsWithoutOffer = ({ offers }: EngineType, { name, title, sizes }: Compo
         ],
   );
 
-const figures = ({ name, title, life, sizes }: Component): readonly Finding[] => [
+const figures = ({ name, title, life, lifeMiddle, sizes }: Component): readonly Finding[] => [
   ...(life > 0
     ? []
     : [
@@ -47,6 +47,15 @@ const figures = ({ name, title, life, sizes }: Component): readonly Finding[] =>
           ['components', name, 'life'],
           `the life of ${title} is not above zero`,
           'give the hours expected',
+        ),
+      ]),
+  ...(lifeMiddle === undefined || lifeMiddle > life
+    ? []
+    : [
+        wrong(
+          ['components', name, 'life', 'usual'],
+          `half of ${title} outlast no more hours than nine in ten do`,
+          'give as usual the hours that half outlast, or leave them out',
         ),
       ]),
   ...((sizes?.cleanUp ?? 0) >= 0
