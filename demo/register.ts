@@ -1,4 +1,4 @@
-/** @module The invented workshop's register: each instrument entered, calibrated, and held against its zero or a master. */
+/** @module The invented workshop's register: what it says of itself, each instrument entered, calibrated, and held against its zero or a master. */
 
 import { refusalText } from '../src/quantity/refusal.ts';
 import type { Typed } from '../src/quantity/typed.ts';
@@ -6,7 +6,7 @@ import type { RegisterRequest } from '../src/register/command.ts';
 import { decideRegister } from '../src/register/decide.ts';
 import { type Described, type RegisterEvent, registerId } from '../src/register/event.ts';
 import { emptyRegister, evolveRegister } from '../src/register/evolve.ts';
-import { bench, foreman } from './people.ts';
+import { bench, foreman, shop } from './people.ts';
 import { idAt } from './story.ts';
 
 const entered = Date.parse('2026-02-16T08:00:00Z');
@@ -95,6 +95,25 @@ interface Written {
   readonly request: RegisterRequest;
 }
 
+/** What the workshop says of itself: its taxes are as invented as its crowns. */
+const workshop: RegisterRequest = {
+  kind: 'describe workshop',
+  workshop: {
+    name: shop,
+    address: ['Slip Lane 3', 'Nether Saltmarsh'],
+    currency: 'crowns',
+    taxes: [{ name: 'sales tax', rate: { text: '12', unit: '%' } }],
+    labourRate: 4200,
+    labour: [
+      { says: 'strip, clean and measure', cents: 18_000 },
+      { says: 'run in and test', cents: 9500 },
+    ],
+    validDays: 30,
+    terms:
+      'A third is due when work begins, the rest on collection. Parts taken out go back to the owner. What is found once work has begun is told before anything more is done, and offered anew.',
+  },
+};
+
 const entering = (instrument: Described, at: number): readonly Written[] => [
   { at: entered + at * minute, request: { kind: 'enter instrument', instrument } },
   {
@@ -124,6 +143,7 @@ const checking = ([name, , , , , , , zero]: Row, at: number): Written => ({
 
 /** Entered and calibrated in spring, held against its zero or master in autumn. */
 const written: readonly Written[] = [
+  { at: entered - 30 * minute, request: workshop },
   ...[...rows.map(described), ...others].flatMap(entering),
   ...rows.map(checking),
 ].sort((a, b) => a.at - b.at);

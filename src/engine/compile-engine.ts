@@ -1,5 +1,6 @@
 /** @module An engine type put together from its file: places spelled out, figures in the core's units. */
 import { hours, mm, newtonMetres, radians } from '../quantity/brand.ts';
+import { machiningOf, oneUseOf } from './compile-orders.ts';
 import type { EngineFile } from './engine-file.ts';
 import type {
   Characteristic,
@@ -17,12 +18,10 @@ import { readExpression } from './expression.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
 import { type Finding, wrong } from './finding.ts';
+import { given } from './given.ts';
 import { readBounds, readLimits } from './limits.ts';
+import { centsOf } from './price.ts';
 import { threadOf } from './thread.ts';
-
-/** A key with its value, or nothing: an optional key is left out and never set to undefined. */
-const given = <Key extends string, Value>(key: Key, value: Value | undefined) =>
-  (value === undefined ? {} : { [key]: value }) as { readonly [K in Key]?: Value };
 
 const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
   new Map(Object.entries(book).map(([name, entry]) => [name, make(name, entry)]));
@@ -101,6 +100,8 @@ const componentOf = (reader: FigureReader, name: string, file: EngineFile): Comp
     ...lifeOf(reader, from.life, [...path, 'life']),
     ...given('wearVaries', from['wear-varies']),
     ...given('sizes', from.sizes && sizesOf(reader, from.sizes, wears, [...path, 'sizes'])),
+    ...given('machining', from.machining && machiningOf(reader, from.machining, [...path, 'machining'])),
+    ...given('arrival', from.arrival),
   };
 };
 
@@ -111,12 +112,6 @@ const componentsOf = (reader: FigureReader, file: EngineFile): ReadonlyMap<strin
       return component === undefined ? [] : [[name, component] as const];
     }),
   );
-
-/** A price such as `148.5` in hundredths, from its digits, so that no binary fraction comes in between. */
-const centsOf = (price: string): number => {
-  const [whole = '0', part = ''] = price.split('.');
-  return Number(whole) * 100 + Number(part.padEnd(2, '0'));
-};
 
 const offerOf = (file: EngineFile['offers'][number]): Offer => ({
   component: file.component,
@@ -224,6 +219,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
     components: componentsOf(reader, file),
     offers: file.offers.map(offerOf),
     couplings: file.couplings.map(couplingOf),
+    oneUse: bookOf(file['one-use'], oneUseOf),
     fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
     operations: bookOf(file.operations, operationOf),
     ...given('pumpTiming', file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'])),

@@ -1,20 +1,7 @@
 /** @module The engine type file as a person writes it: the one source of its types, its validation and its published schema. */
 import { z } from 'zod';
-
-const name = z
-  .string()
-  .regex(/^[a-z][a-z0-9-]{0,63}$/, 'a name is small letters, digits and hyphens, beginning with a letter');
-const words = z.string().min(1).max(400);
-/**
- * A figure with its unit, as the manual prints it: `54.980 mm`, `90 N·m`, `0.95 deg/mm`; where the manual prints
- * it in two units, the second in brackets: `54.970 mm (2.1642 in)`.
- */
-const figure = z.string().min(1).max(60);
-const names = z.array(name).min(1).max(64);
-
-const bounds = z
-  .strictObject({ least: figure.optional(), greatest: figure.optional() })
-  .describe('a least figure, a greatest figure or both');
+import { bounds, figure, name, names, price, words } from './file-terms.ts';
+import { machining, oneUse } from './order-file.ts';
 
 export const limitsFile = z.strictObject({
   new: bounds.optional().describe('limits as made'),
@@ -136,6 +123,14 @@ const component = z.strictObject({
     })
     .optional()
     .describe('rework steps in the order in which they are taken; the size as made is called `standard`'),
+  machining: machining.optional().describe('what the machine shop is told beside the finished size'),
+  arrival: z
+    .array(name)
+    .max(24)
+    .optional()
+    .describe(
+      'characteristics measured when it comes from a supplier; where it is left out, those measured ones that it is judged by and the sums of these',
+    ),
 });
 
 const offer = z.strictObject({
@@ -143,12 +138,10 @@ const offer = z.strictObject({
   does: z.enum(['machine', 'replace']),
   size: words.describe('`standard` or the name of a step'),
   supplier: words,
-  price: z
-    .string()
-    .regex(/^\d{1,7}(\.\d{1,2})?$/, 'a price is a decimal with at most two places, without currency'),
+  price,
   per: z.enum(['set', 'place']),
   'set-up': z
-    .strictObject({ name, price: z.string().regex(/^\d{1,7}(\.\d{1,2})?$/) })
+    .strictObject({ name, price })
     .optional()
     .describe('paid once, however many offers share the set-up'),
   days: z.number().min(0).max(400),
@@ -245,6 +238,7 @@ export const engineFile = z.strictObject({
   components: book(component, 200),
   offers: z.array(offer).max(2000),
   couplings: z.array(coupling).max(200).default([]),
+  'one-use': book(oneUse, 400).default({}),
   fasteners: book(fastener, 200).default({}),
   operations: book(operation, 400).default({}),
   'pump-timing': pumpTiming.optional(),

@@ -85,6 +85,43 @@ export interface SizeStep {
   readonly limits: Limits;
 }
 
+/** How a part is tested for cracks. */
+export type CrackTestBy = 'dye penetrant' | 'magnetic particles' | 'pressure';
+
+/** What the machine shop is told beside the finished size; lengths in mm. */
+export interface Machining {
+  /** Roughness Ra. */
+  readonly finish: Bounds;
+  readonly fillet: Bounds;
+  /** At the oil holes. */
+  readonly chamfer: Bounds;
+  /** As the manual prints them: `finish.greatest`, `fillet.least`, `fillet.greatest` … */
+  readonly printed: Readonly<Record<string, Typed>>;
+  readonly marks?: string;
+  readonly also: readonly string[];
+  readonly crackTest: { readonly before?: CrackTestBy; readonly after?: CrackTestBy };
+  readonly source?: string;
+}
+
+/** A part that is used but once: a gasket, a seal, a lock tab, a stretch bolt, a cotter. */
+export interface OneUse {
+  readonly name: string;
+  readonly title: string;
+  /** Kind of place. */
+  readonly at: string;
+  /** How many at each place. */
+  readonly each: number;
+  readonly supplier: string;
+  /** Of one piece, in hundredths. */
+  readonly cents: number;
+  readonly days: number;
+  /** Operations after which it may not be used again. */
+  readonly disturbedBy: readonly string[];
+  /** Components that need a new one when they are machined or renewed. */
+  readonly renewedWith: readonly string[];
+  readonly source?: string;
+}
+
 export interface Component {
   readonly name: string;
   readonly title: string;
@@ -103,6 +140,9 @@ export interface Component {
     readonly cleanUp: Millimetres;
     readonly steps: readonly SizeStep[];
   };
+  readonly machining?: Machining;
+  /** Characteristics measured when it comes from a supplier, where the file names them. */
+  readonly arrival?: readonly string[];
 }
 
 /** What may be done with a component. */
@@ -200,6 +240,7 @@ export interface EngineType {
   readonly components: ReadonlyMap<string, Component>;
   readonly offers: readonly Offer[];
   readonly couplings: readonly Coupling[];
+  readonly oneUse: ReadonlyMap<string, OneUse>;
   readonly fasteners: ReadonlyMap<string, Fastener>;
   readonly operations: ReadonlyMap<string, Operation>;
   readonly pumpTiming?: PumpTiming;

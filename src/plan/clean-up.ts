@@ -2,6 +2,7 @@
 import type { SizeStep } from '../engine/engine-type.ts';
 import { judge } from '../measure/judge.ts';
 import { formatFigure } from '../quantity/figure.ts';
+import { leftOver } from '../reckon/clean-up.ts';
 import type { PlanQuestion } from './question.ts';
 import { judgingPlaces, type Slot } from './slot.ts';
 
@@ -10,14 +11,7 @@ export type CleanUp =
   | { readonly kind: 'barred'; readonly says: string }
   | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
 
-/**
- * Whether a step leaves enough to take off at the worst place, its least certain side counted.
- *
- * A shaft: least size less its expanded uncertainty less the clean-up allowance must not be below the greatest
- * finished size. A bore: greatest size plus both must not be above the least finished size.
- *
- * @source TM 5-3805-262-34, p 4-24 (next listed step below the worst journal); the uncertain side is our own caution
- */
+/** Whether a step leaves enough to take off at the worst place, its least certain side counted: see leftOver. */
 export const cleansUp = (question: PlanQuestion, slot: Slot, step: SizeStep): CleanUp => {
   const { sheet } = question;
   const { sizes } = slot.component;
@@ -27,18 +21,19 @@ export const cleansUp = (question: PlanQuestion, slot: Slot, step: SizeStep): Cl
   const finished = shaft ? step.limits.new.greatest : step.limits.new.least;
   if (finished === undefined) return { kind: 'barred', says: `the size ${step.name} has no finished limit` };
   const missing: string[] = [];
-  let worst: { readonly reach: number; readonly place: string } | undefined;
+  let worst: { readonly left: number; readonly place: string } | undefined;
   for (const place of judgingPlaces(sheet.engine, slot, machined.at)) {
     const cells = judge(sheet, machined.name, place).cells;
     if (cells.length === 0 || cells.some(({ size }) => !size)) missing.push(`${machined.title} at ${place}`);
     for (const { size, expanded = 0 } of cells) {
       if (!size) continue;
-      const reach = shaft ? size.value - expanded : size.value + expanded;
-      if (!worst || (shaft ? reach < worst.reach : reach > worst.reach)) worst = { reach, place };
+      const machining = { machined: shaft ? 'shaft' : 'bore', allowance: sizes.cleanUp, finished } as const;
+      const left = leftOver({ ...machining, size: size.value, expanded });
+      if (!worst || left < worst.left) worst = { left, place };
     }
   }
   if (missing.length > 0 || !worst) return { kind: 'not yet known', missing };
-  const left = (shaft ? worst.reach - finished : finished - worst.reach) - sizes.cleanUp;
+  const { left } = worst;
   const at = `${worst.place}, the worst place, its uncertain side counted`;
   return left >= 0
     ? { kind: 'open', reason: `cleans up at ${at}, with ${formatFigure(left, 3)} mm to spare` }

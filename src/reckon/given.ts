@@ -122,7 +122,15 @@ export const readAll = (
     if (text === undefined) continue;
     taken[input.key] = text;
     if (input.kind === 'text') {
-      words[input.key] = text.trim();
+      const word = text.trim();
+      if (input.oneOf !== undefined && !input.oneOf.includes(word)) {
+        return refuse(
+          `${input.title} is not understood`,
+          `${input.key}=${word.slice(0, 40)}`,
+          `write one of ${input.oneOf.join(', ')}`,
+        );
+      }
+      words[input.key] = word;
       continue;
     }
     const quantity = readGiven(input.key, text, input.dimension);

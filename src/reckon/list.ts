@@ -6,6 +6,7 @@ import { crankAngleReckoning } from './crank-angle.ts';
 import { formReckoning } from './form.ts';
 import { readAll } from './given.ts';
 import { guardBandReckoning } from './guard-band.ts';
+import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
@@ -28,6 +29,8 @@ export const reckonings: readonly Reckoning[] = [
   pooledRepeatabilityReckoning,
   formReckoning,
   ringGapReckoning,
+  regrindSizeReckoning,
+  reboreSizeReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

@@ -25,6 +25,8 @@ export interface QuantityInput extends Asked {
 /** Words or a list, which the sum reads itself. */
 export interface TextInput extends Asked {
   readonly kind: 'text';
+  /** Where only a few words will do: which. */
+  readonly oneOf?: readonly string[];
 }
 
 export type Input = QuantityInput | TextInput;

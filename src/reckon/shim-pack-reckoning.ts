@@ -124,6 +124,7 @@ export const shimPackReckoning: Reckoning = {
       title: 'what adding shims does: retards (most shims under a pump flange) or advances',
       range: 'retards or advances, from the manual and proved on the engine',
       example: 'retards',
+      oneOf: ['retards', 'advances'],
     },
   ],
   formula:
@@ -134,21 +135,14 @@ export const shimPackReckoning: Reckoning = {
     if (needs.kind === 'refused') return needs;
     const box = boxOf(values);
     if (box.kind === 'refused') return box;
-    const adding = values.texts.adding;
-    if (adding !== 'retards' && adding !== 'advances') {
-      return refuse(
-        'what adding shims does is not understood',
-        `adding=${(adding ?? '').slice(0, 40)}`,
-        'write adding=retards or adding=advances, as the manual says',
-      );
-    }
+    const addingShims = values.texts.adding === 'advances' ? 'advances' : 'retards';
     const rate = quantityOf(values, 'rate').value;
     const set = chooseShims({
       needs: needs.value,
       box: box.value,
       mostShims: quantityOf(values, 'most').value,
       rate: radians(rate),
-      addingShims: adding,
+      addingShims,
     });
     if (set.kind === 'refused') return set;
     return answer({

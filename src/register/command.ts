@@ -13,6 +13,7 @@ export type RegisterRequest =
   | Asked<'instrument calibrated', 'calibrate instrument'>
   | Asked<'instrument withdrawn', 'withdraw instrument'>
   | Asked<'instrument put back', 'put instrument back'>
-  | Asked<'entry struck out', 'strike out entry'>;
+  | Asked<'entry struck out', 'strike out entry'>
+  | Asked<'workshop described', 'describe workshop'>;
 
 export type RegisterCommand = CommandOf<RegisterRequest>;

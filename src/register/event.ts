@@ -1,7 +1,8 @@
-/** @module The events of the workshop's register of instruments. They are only ever added. */
+/** @module The events of the workshop's register: its instruments, and what it says of itself. They are only ever added. */
 import type { JournalEvent } from '../journal/event.ts';
 import type { Calibration, Instrument } from '../measure/instrument.ts';
 import type { Typed } from '../quantity/typed.ts';
+import type { WorkshopSays } from './workshop.ts';
 
 /** What an instrument is, whatever was found of it later. */
 export type Described = Omit<Instrument, 'calibration' | 'checked'>;
@@ -35,7 +36,9 @@ export type RegisterFact =
   | { readonly kind: 'instrument withdrawn'; readonly name: string; readonly why: string }
   | { readonly kind: 'instrument put back'; readonly name: string; readonly why: string }
   /** A check or a calibration that was written down wrongly; its id. */
-  | { readonly kind: 'entry struck out'; readonly entry: string; readonly why: string };
+  | { readonly kind: 'entry struck out'; readonly entry: string; readonly why: string }
+  /** The whole of it anew: offers made before keep what they were made with. */
+  | { readonly kind: 'workshop described'; readonly workshop: WorkshopSays };
 
 export type RegisterEvent = JournalEvent<RegisterFact>;
 

@@ -105,6 +105,7 @@ const struckOut = (register: Register, id: string, struck: Signed & { readonly w
 export const evolveRegister = (before: Register, event: RegisterEvent): Register => {
   const { id, fact, actor: by, at } = event;
   const register = { ...before, head: headAt(event) };
+  if (fact.kind === 'workshop described') return { ...register, workshop: { ...fact.workshop, by, at } };
   if (fact.kind === 'entry struck out') return struckOut(register, fact.entry, { by, at, why: fact.why });
   const name = nameIn(fact);
   const history = register.instruments.get(name)?.history ?? [];

@@ -14,6 +14,7 @@ const factOfRequest: FactOfRequest<RegisterRequest, RegisterFact> = {
   'withdraw instrument': 'instrument withdrawn',
   'put instrument back': 'instrument put back',
   'strike out entry': 'entry struck out',
+  'describe workshop': 'workshop described',
 };
 
 /** The fact that a request becomes when it is accepted. */

@@ -3,10 +3,15 @@ import type { Signed } from '../journal/event.ts';
 import type { Head } from '../journal/head.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { RegisterFact } from './event.ts';
+import type { WorkshopSays } from './workshop.ts';
 
 /** What is written of one instrument. */
-export type Noted = Exclude<RegisterFact, { kind: 'entry struck out' }>;
+export type Noted = Exclude<RegisterFact, { kind: 'entry struck out' | 'workshop described' }>;
 export type NotedOf<Kind extends Noted['kind']> = Extract<Noted, { kind: Kind }>;
+
+/** Whether it stands in an instrument's history. */
+export const aboutInstrument = (fact: RegisterFact): fact is Noted =>
+  fact.kind !== 'entry struck out' && fact.kind !== 'workshop described';
 
 export interface Entry extends Signed {
   readonly id: string;
@@ -24,6 +29,8 @@ export interface Registered {
 
 export interface Register {
   readonly head: Head<RegisterFact>;
+  /** As it was last described. */
+  readonly workshop?: WorkshopSays & Signed;
   readonly instruments: ReadonlyMap<string, Registered>;
 }
 

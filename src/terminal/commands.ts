@@ -25,6 +25,7 @@ import { show } from './commands/show.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { verify } from './commands/verify.ts';
+import { workshop } from './commands/workshop.ts';
 
 export const commands: readonly TerminalCommand[] = [
   check,
@@ -46,6 +47,7 @@ export const commands: readonly TerminalCommand[] = [
   instruments,
   register,
   inQuestion,
+  workshop,
   record,
   exportJob,
   importJob,

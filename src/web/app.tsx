@@ -11,6 +11,8 @@ const TypesScreen = lazy(() => import('./engine-type/types-screen.tsx'));
 const TypeScreen = lazy(() => import('./engine-type/type-screen.tsx'));
 const InstrumentsScreen = lazy(() => import('./instruments/instruments-screen.tsx'));
 const InstrumentScreen = lazy(() => import('./instruments/instrument-screen.tsx'));
+const ReckonerScreen = lazy(() => import('./reckoner/reckoner-screen.tsx'));
+const SumScreen = lazy(() => import('./reckoner/sum-screen.tsx'));
 const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
 
 const Fetching = () => (
@@ -33,6 +35,8 @@ export const App = () => (
         <Route path="/instruments/:name">
           {({ name }) => <InstrumentScreen name={decodeURIComponent(name)} />}
         </Route>
+        <Route path="/reckoner" component={ReckonerScreen} />
+        <Route path="/reckoner/:name">{({ name }) => <SumScreen name={decodeURIComponent(name)} />}</Route>
         <Route path="/jobs/:job/:phase?">
           {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}
         </Route>

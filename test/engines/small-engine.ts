@@ -148,6 +148,7 @@ export const smallEngine: EngineType = {
   ]),
   offers: [],
   couplings: [],
+  oneUse: new Map(),
   fasteners: new Map(),
   operations: new Map(),
   pumpTiming: {

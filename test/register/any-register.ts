@@ -54,6 +54,18 @@ export const anyRegisterFact: fc.Arbitrary<RegisterFact> = fc.oneof(
     entry: fc.integer({ min: 0, max: 30 }).map((at) => `entry-${at}`),
     why: words,
   }),
+  fc.record({
+    kind: fc.constant('workshop described' as const),
+    workshop: fc.record({
+      name: words,
+      address: fc.array(words, { maxLength: 3 }),
+      currency: words,
+      taxes: fc.array(fc.record({ name: words, rate: typed }), { maxLength: 2 }),
+      labour: fc.array(fc.record({ says: words, cents: fc.nat(10_000) }), { maxLength: 2 }),
+      validDays: fc.integer({ min: -1, max: 400 }),
+      terms: words,
+    }),
+  }),
 );
 
 /** A fact as it lies in a journal, in its place. */

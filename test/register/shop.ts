@@ -34,6 +34,7 @@ const requestKind: Readonly<Record<RegisterFact['kind'], RegisterRequest['kind']
   'instrument withdrawn': 'withdraw instrument',
   'instrument put back': 'put instrument back',
   'entry struck out': 'strike out entry',
+  'workshop described': 'describe workshop',
 };
 
 export class Shop {

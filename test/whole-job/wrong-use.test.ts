@@ -61,7 +61,7 @@ describe('wrong use', () => {
     [['jobs', '--store', 'picture.png'], /not a store .*picture\.png/],
     [['jobs', '--store'], /--store wants a value/],
     [['show', 'J-1'], /no workshop here/],
-    [['book-in', engine], /owner, plate, hours, complaint, currency missing/],
+    [['book-in', engine], /owner, plate, hours, complaint missing/],
     [
       ['book-in', engine, 'owner=A', 'plate=1', 'hours=1,500h', 'complaint=c', 'currency=crowns'],
       /read in two ways \(hours=1,500h\)/,

@@ -32,12 +32,23 @@ const fromCharacteristics = ({ characteristics }: EngineType): readonly Referenc
     ];
   });
 
+const fromOneUse = ({ oneUse }: EngineType): readonly Reference[] =>
+  [...oneUse.values()].flatMap(({ name, at, disturbedBy, renewedWith }) => {
+    const path = ['one-use', name];
+    return [
+      ...to('place', [[[...path, 'at'], at]]),
+      ...to('operation', list([...path, 'disturbed-by'], disturbedBy)),
+      ...to('component', list([...path, 'renewed-with'], renewedWith)),
+    ];
+  });
+
 const fromComponents = ({ components, offers, couplings }: EngineType): readonly Reference[] => [
-  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes }) => {
+  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes, arrival = [] }) => {
     const path = ['components', name];
     return [
       ...to('place', [[[...path, 'at'], at]]),
       ...to('characteristic', list([...path, 'judged-by'], judgedBy)),
+      ...to('characteristic', list([...path, 'arrival'], arrival)),
       ...to('characteristic', [[[...path, 'sizes', 'of'], sizes?.of]]),
     ];
   }),
@@ -104,7 +115,12 @@ export const knownNames = (engine: EngineType): readonly Finding[] => {
     component: engine.components,
     operation: engine.operations,
   };
-  const references = [...fromCharacteristics(engine), ...fromComponents(engine), ...fromWork(engine)];
+  const references = [
+    ...fromCharacteristics(engine),
+    ...fromComponents(engine),
+    ...fromOneUse(engine),
+    ...fromWork(engine),
+  ];
   const unknown = references
     .filter((reference) => !known[reference.to].has(reference.name))
     .slice(0, 50)

@@ -8,6 +8,7 @@ import { figuresInDispute } from './figures-in-dispute.ts';
 import { holdPoints } from './hold-points.ts';
 import { knownNames } from './known-names.ts';
 import { limitsInOrder } from './limits-in-order.ts';
+import { machiningTerms } from './machining-terms.ts';
 import { matchingPlaces } from './matching-places.ts';
 import { mixedUnits } from './mixed-units.ts';
 import { noDuplicates } from './no-duplicates.ts';
@@ -38,6 +39,7 @@ const rules: readonly Rule[] = [
   sizeSteps,
   sizeFit,
   waysOpen,
+  machiningTerms,
   tightening,
   orderOfWork,
   holdPoints,

@@ -7,10 +7,11 @@ const countAt = ({ placeKinds }: EngineType, kind: string | undefined): number |
   placeKinds.get(kind ?? '')?.count;
 
 const judged = (engine: EngineType): readonly Finding[] =>
-  [...engine.components.values()].flatMap(({ name, title, at, judgedBy, sizes }) => {
+  [...engine.components.values()].flatMap(({ name, title, at, judgedBy, arrival = [], sizes }) => {
     const here = countAt(engine, at);
     const named: readonly (readonly [FilePath, string])[] = [
       ...judgedBy.map((of, index) => [['components', name, 'judged-by', index], of] as const),
+      ...arrival.map((of, index) => [['components', name, 'arrival', index], of] as const),
       ...(sizes === undefined ? [] : [[['components', name, 'sizes', 'of'], sizes.of] as const]),
     ];
     return named.flatMap(([path, of]) => {

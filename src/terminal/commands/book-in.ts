@@ -3,6 +3,7 @@
 import { readRequest } from '../../job/read-command.ts';
 import { readRule } from '../../measure/read-rule.ts';
 import { answer } from '../../quantity/refusal.ts';
+import { registerNow } from '../../store/register-now.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
 import { plain } from '../plain.ts';
@@ -15,7 +16,7 @@ const keys: readonly Key[] = [
   text('plate', 'QF-0417'),
   figure('hours', 'time', '7400h'),
   text('complaint', '"low oil pressure when hot"'),
-  text('currency', 'crowns'),
+  optional(text('currency', 'crowns')),
   optional(text('number', 'J-12')),
   optional(text('shop', '"Saltmarsh Bench & Bore"')),
   optional(number('conformance', '0.95')),
@@ -34,7 +35,7 @@ export const bookIn: TerminalCommand = {
   name: 'book-in',
   summary: 'begin a job: whose engine, which, why',
   usage: ['book-in ENGINE-FILE key=value…'],
-  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95.\nA rule is guarded 95 % (ISO 14253-1, taken where none is given), simple 4 or shared risk 50 %.`,
+  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95. Currency and shop are those of\nendfloat workshop where none are given.\nA rule is guarded 95 % (ISO 14253-1, taken where none is given), simple 4 or shared risk 50 %.`,
   options: signingOptions,
   words: [1, 32],
   run: async (given) => {
@@ -46,6 +47,7 @@ export const bookIn: TerminalCommand = {
     if (values.kind === 'refused') return values;
     const engineType = new TextDecoder().decode(read.value.bytes);
     return inWorkshop<Outcome>(given, true, async (store) => {
+      const { workshop } = await registerNow(store);
       const numbers = (await store.list()).map((line) => line.number);
       const {
         hours,
@@ -60,6 +62,9 @@ export const bookIn: TerminalCommand = {
         kind: 'book in',
         number: nextNumber(numbers),
         conformance: 0.95,
+        // Refused in words where nobody has said it yet.
+        currency: workshop?.currency ?? '',
+        ...(workshop && { shop: workshop.name }),
         ...rest,
         engineType,
         hoursRun: hours,

@@ -1,8 +1,8 @@
 /** @module `endfloat reckon`: each stand-alone sum by its name, with units in its values. */
-import { formatFigure } from '../../quantity/figure.ts';
 import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
 import { reckonByName, reckonings } from '../../reckon/list.ts';
-import type { Input, Reckoning, Result } from '../../reckon/reckoning.ts';
+import type { Input, Reckoning } from '../../reckon/reckoning.ts';
+import { unitText, valueText } from '../../reckon/result-text.ts';
 import type { Outcome, TerminalCommand } from '../command.ts';
 import { keyValues } from '../given.ts';
 import { didYouMean } from '../nearest.ts';
@@ -69,15 +69,6 @@ const list = (): Outcome => ({
   },
 });
 
-/** Enough digits to check by, none that pretend. */
-const shown = ({ value }: Result): string => {
-  if (typeof value === 'string') return value;
-  if (value === 0) return '0';
-  const places = Math.max(0, Math.min(9, 5 - Math.floor(Math.log10(Math.abs(value)))));
-  const text = formatFigure(value, places);
-  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-};
-
 export const reckon: TerminalCommand = {
   name: 'reckon',
   summary: 'work out one sum by its name; alone it lists them',
@@ -100,9 +91,9 @@ export const reckon: TerminalCommand = {
     const { results, notes } = reckoned.value;
     const rows = Object.entries(results).map(([key, result]) => [
       key,
-      shown(result),
-      result.unit === '1' ? '' : result.unit,
-      result.u === undefined ? '' : `u ${shown({ ...result, value: result.u })}`,
+      valueText(result),
+      unitText(result),
+      result.u === undefined ? '' : `u ${valueText({ ...result, value: result.u })}`,
     ]);
     return answer({
       text: [

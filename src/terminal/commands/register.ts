@@ -1,13 +1,12 @@
 /** @module `endfloat register`: enters, checks, calibrates, withdraws instruments, and says what that puts in question. */
 import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
-import { decideRegister } from '../../register/decide.ts';
-import { registerId } from '../../register/event.ts';
-import { evolveRegister } from '../../register/evolve.ts';
 import { readRegisterRequest } from '../../register/read.ts';
+import { aboutInstrument } from '../../register/register.ts';
 import { cautionText, standingInRegister } from '../../register/standing.ts';
 import { entryWords } from '../../register/words.ts';
 import { inQuestionNow, registerNow } from '../../store/register-now.ts';
 import type { Store } from '../../store/sql-store.ts';
+import { askRegister } from '../ask-register.ts';
 import { answerNo, type Given, type Outcome, type TerminalCommand } from '../command.ts';
 import { inQuestionText } from '../in-question-text.ts';
 import { didYouMean } from '../nearest.ts';
@@ -15,7 +14,7 @@ import { plain } from '../plain.ts';
 import { keysText, readValues } from '../requests/read-values.ts';
 import { type RegisterAsk, registerRequests } from '../requests/register-request.ts';
 import type { Values } from '../requests/values.ts';
-import { inWorkshop, signerOf, signingOptions } from '../workshop.ts';
+import { inWorkshop, signingOptions } from '../workshop.ts';
 
 const names = registerRequests.map(({ name }) => name);
 
@@ -35,35 +34,22 @@ const carried = async (
   const before = await registerNow(store);
   const request = readRegisterRequest({ kind: asked.kind, ...asked.body(values, before) });
   if (request.kind === 'refused') return request;
-  const command = {
-    id: world.newId(),
-    job: registerId,
-    at: world.now(),
-    ...signerOf(given),
-    request: request.value,
-  };
-  const event = decideRegister(before, command);
-  if (event.kind === 'refused') return answerNo(event.refusal);
-  const appended = await store.register.append(registerId, before.head.sequence, [event.value]);
-  if (appended.kind === 'stale')
-    return refuse(
-      'somebody wrote in the register at the same moment',
-      'register',
-      'nothing was written: look at it and ask again',
-    );
-  const register = evolveRegister(before, event.value);
-  const { fact } = event.value;
+  const done = await askRegister(given, store, before, request.value);
+  if (done.kind === 'refused') return done;
+  if (done.value.kind === 'no') return answerNo(done.value.refusal);
+  const { register, event } = done.value;
+  const { fact } = event;
   const name = nameIn(request.value);
   const found = register.instruments.get(name);
   const questions = (await inQuestionNow(store, register)).filter(({ instrument }) => instrument === name);
   const cautions = found ? standingInRegister(found, world.now()) : [];
   return answer({
     text: [
-      plain(fact.kind === 'entry struck out' ? 'Entry struck out.' : `${name}: ${entryWords(fact)}.`),
+      plain(aboutInstrument(fact) ? `${name}: ${entryWords(fact)}.` : 'Entry struck out.'),
       ...cautions.map((caution) => plain(`Caution: ${cautionText(caution)}.`)),
       ...questions.map(inQuestionText),
     ].join('\n'),
-    json: { done: true, event: event.value, cautions, inQuestion: questions },
+    json: { done: true, event, cautions, inQuestion: questions },
   });
 };
 

@@ -41,6 +41,9 @@ export const JobsScreen = () => {
           <Link href="/instruments" className="button">
             Instruments
           </Link>
+          <Link href="/reckoner" className="button">
+            Reckoner
+          </Link>
           <Link href="/book-in" className="button first">
             Book in an engine
           </Link>

@@ -1,0 +1,49 @@
+/** @module Every stand-alone sum has a picture that is drawn to what was given. */
+import { describe, expect, it } from 'vitest';
+import { readAll } from '../../reckon/given.ts';
+import { reckonings } from '../../reckon/list.ts';
+import type { Reckoning } from '../../reckon/reckoning.ts';
+import { svgText } from '../svg.ts';
+import { pictures } from './list.ts';
+
+const drawn = (reckoning: Reckoning, texts: Readonly<Record<string, string>>): string => {
+  const given = readAll(reckoning, texts);
+  if (given.kind === 'refused') throw new Error(given.refusal.what);
+  const reckoned = reckoning.reckon(given.value.values);
+  if (reckoned.kind === 'refused') throw new Error(reckoned.refusal.what);
+  const picture = pictures[reckoning.name];
+  if (picture === undefined) throw new Error(`no picture of ${reckoning.name}`);
+  return svgText(picture(given.value.values, reckoned.value));
+};
+
+const examples = ({ inputs }: Reckoning): Readonly<Record<string, string>> =>
+  Object.fromEntries(inputs.map(({ key, example }) => [key, example]));
+
+describe('the picture of a sum', () => {
+  it.each(reckonings)(
+    'of $name is drawn from its examples, in finite strokes, with words for who does not see',
+    (reckoning) => {
+      const picture = drawn(reckoning, examples(reckoning));
+      expect(picture).toMatch(/aria-label="[^"]{5,}"/);
+      expect(picture).toMatch(/<desc>[^<]{5,}<\/desc>/);
+      expect(picture).not.toMatch(/NaN|Infinity|undefined/);
+    },
+  );
+
+  it.each(reckonings)('of $name changes with what is given', (reckoning) => {
+    const asked = examples(reckoning);
+    const changed = reckoning.inputs
+      .flatMap(({ key, example }) =>
+        [...example.matchAll(/\d/g)].map(({ index, 0: digit }) => ({
+          ...asked,
+          [key]: `${example.slice(0, index)}${(Number(digit) + 1) % 10}${example.slice(index + 1)}`,
+        })),
+      )
+      .filter((texts) => {
+        const given = readAll(reckoning, texts);
+        return given.kind === 'answer' && reckoning.reckon(given.value.values).kind === 'answer';
+      })
+      .map((texts) => drawn(reckoning, texts));
+    expect(changed.some((picture) => picture !== drawn(reckoning, asked))).toBe(true);
+  });
+});

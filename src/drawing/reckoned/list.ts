@@ -1,0 +1,26 @@
+/** @module Which picture belongs to which stand-alone sum: one line each. */
+import { clearancePicture } from './clearance.ts';
+import { conversionPicture } from './conversion.ts';
+import { formPicture } from './form.ts';
+import type { Picture } from './picture.ts';
+import { pooledPicture, sizePicture } from './readings.ts';
+import { ringGapPicture } from './ring-gap.ts';
+import { shimPackPicture } from './shim-packs.ts';
+import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
+import { guardBandPicture, repeatsNeededPicture, verdictPicture } from './zones.ts';
+
+/** By the name of the sum. */
+export const pictures: Readonly<Record<string, Picture>> = {
+  'piston-travel': pistonTravelPicture,
+  'crank-angle': crankAnglePicture,
+  clearance: clearancePicture,
+  'shim-pack': shimPackPicture,
+  convert: conversionPicture,
+  size: sizePicture,
+  verdict: verdictPicture,
+  'guard-band': guardBandPicture,
+  'repeats-needed': repeatsNeededPicture,
+  'pooled-repeatability': pooledPicture,
+  form: formPicture,
+  'ring-gap-from-bore': ringGapPicture,
+};
