@@ -16,6 +16,7 @@ import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
 import { choosePlanTrouble, noteAgreementTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
+import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 
 const troubleIn = (job: OpenJob, request: Request): Trouble => {
   switch (request.kind) {
@@ -25,6 +26,8 @@ const troubleIn = (job: OpenJob, request: Request): Trouble => {
         'book in',
         'book another engine in as a job of its own',
       );
+    case 'bring slip chances':
+      return bringSlipChancesTrouble(request);
     case 'bring instrument':
       return bringInstrumentTrouble(job, request);
     case 'take reading':

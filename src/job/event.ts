@@ -3,6 +3,7 @@ import type { JournalEvent } from '../journal/event.ts';
 import type { DecisionRule } from '../measure/decision-rule.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
+import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Typed } from '../quantity/typed.ts';
 
 export type FindingKind = 'scored' | 'pitted' | 'blued' | 'cracked' | 'corroded' | 'worn' | 'sound';
@@ -53,6 +54,8 @@ export type Fact =
       readonly hoursWanted?: Typed;
       readonly daysWanted?: number;
     }
+  /** The chances of slips that are others than usual in this shop, all of them; none: they are as usual. */
+  | { readonly kind: 'slip chances brought'; readonly chances: readonly SlipChance[] }
   | { readonly kind: 'instrument brought'; readonly instrument: Instrument }
   | {
       readonly kind: 'reading taken';

@@ -5,6 +5,7 @@ import type { Signed } from '../journal/event.ts';
 import { type Head, headAt, noHead } from '../journal/head.ts';
 import { isSound } from '../measure/decision-rule.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
+import { priorsWith } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { amountOf } from '../quantity/typed.ts';
 import { engineOfJob } from './engine-of-job.ts';
@@ -49,6 +50,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
       ...(booked.rule && isSound(booked.rule) && { rule: booked.rule }),
       ...(hoursRun.kind === 'answer' && { hoursRun: hoursRun.value }),
     },
+    slipChances: [],
     takenBy: new Map(),
     struckOut: [],
     doubtsAnswered: new Map(),
@@ -101,6 +103,12 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
   switch (fact.kind) {
     case 'booked in':
       return job;
+    case 'slip chances brought':
+      return {
+        ...job,
+        sheet: { ...job.sheet, priors: priorsWith(fact.chances) },
+        slipChances: fact.chances,
+      };
     case 'instrument brought': {
       const instruments = grow(job.sheet.instruments, fact.instrument.name, fact.instrument);
       return { ...job, sheet: { ...job.sheet, instruments } };

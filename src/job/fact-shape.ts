@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { factReader, now } from '../journal/fact-reader.ts';
 import { note, plain, typed, words } from '../journal/shape.ts';
 import { instrumentShape } from '../register/instrument-shape.ts';
+import { slipChance } from '../register/slip-chance-shape.ts';
 import type { Fact, FactKind } from './event.ts';
 
 const count = z.int().min(0).max(1_000_000);
@@ -56,6 +57,7 @@ const shapes = {
     hoursWanted: typed.exactOptional(),
     daysWanted: z.number().exactOptional(),
   }),
+  'slip chances brought': z.strictObject({ chances: z.array(slipChance).max(100) }),
   'instrument brought': z.strictObject({ instrument: instrumentShape }),
   'reading taken': z.strictObject({
     cell,
@@ -109,6 +111,7 @@ export type ShapedFact = { [Kind in FactKind]: { kind: Kind } & z.infer<(typeof 
  */
 export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
+  'slip chances brought': [now(shapes['slip chances brought'])],
   'instrument brought': [
     // Before masters, certificates and checks were written down.
     now(z.strictObject({ instrument: instrumentFirst })),

@@ -3,6 +3,7 @@ import type { Signed } from '../journal/event.ts';
 import type { Head } from '../journal/head.ts';
 import type { Reading } from '../measure/reading.ts';
 import type { Sheet } from '../measure/sheet.ts';
+import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Fact, ShimCount } from './event.ts';
@@ -26,6 +27,8 @@ export interface OpenJob {
   readonly booked: Booked;
   /** Engine type, instruments, readings that count, sizes found. */
   readonly sheet: Sheet;
+  /** Those that differ from the usual ones. */
+  readonly slipChances: readonly SlipChance[];
   readonly takenBy: ReadonlyMap<string, Signed>;
   readonly struckOut: readonly StruckOut[];
   readonly doubtsAnswered: ReadonlyMap<string, Signed & { readonly why: string }>;

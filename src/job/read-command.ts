@@ -8,6 +8,7 @@ import { facts } from './fact-shape.ts';
 /** The kind of fact that each request, once accepted, becomes. */
 const factOfRequest: FactOfRequest<Request, Fact> = {
   'book in': 'booked in',
+  'bring slip chances': 'slip chances brought',
   'bring instrument': 'instrument brought',
   'take reading': 'reading taken',
   'strike out reading': 'reading struck out',

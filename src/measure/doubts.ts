@@ -108,11 +108,11 @@ const doubted = new WeakMap<Sheet, WeakMap<Priors, readonly Doubt[]>>();
  * same outcome is doubted twenty times less.
  *
  * @param sheet   measuring sheet
- * @param priors  how often each slip happens, by its name; the usual figures if left out
+ * @param priors  how often each slip happens, by its name; those of the sheet, else the usual ones, if left out
  * @returns doubts of ten to one and more, in the order of the engine type; shim packs and instruments last
  * @source  Bayes's rule; the chances and shapes are common practice, no source
  */
-export const doubtsOf = (sheet: Sheet, priors: Priors = usualPriors): readonly Doubt[] => {
+export const doubtsOf = (sheet: Sheet, priors: Priors = sheet.priors ?? usualPriors): readonly Doubt[] => {
   const told = doubted.get(sheet) ?? new WeakMap<Priors, readonly Doubt[]>();
   doubted.set(sheet, told);
   const before = told.get(priors);

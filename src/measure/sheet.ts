@@ -3,6 +3,7 @@ import type { EngineType } from '../engine/engine-type.ts';
 import type { DecisionRule } from './decision-rule.ts';
 import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
+import type { Priors } from './slips/priors.ts';
 
 export interface Sheet {
   readonly engine: EngineType;
@@ -17,6 +18,8 @@ export interface Sheet {
   readonly rule?: DecisionRule;
   /** Hours that the engine has run, where they are known: how much wear is nothing out of the ordinary. */
   readonly hoursRun?: number;
+  /** How often each slip happens, where the shop goes by other chances than the usual ones. */
+  readonly priors?: Priors;
 }
 
 const guarded = new WeakMap<Sheet, DecisionRule>();

@@ -14,6 +14,8 @@ export type RegisterRequest =
   | Asked<'instrument withdrawn', 'withdraw instrument'>
   | Asked<'instrument put back', 'put instrument back'>
   | Asked<'entry struck out', 'strike out entry'>
-  | Asked<'workshop described', 'describe workshop'>;
+  | Asked<'workshop described', 'describe workshop'>
+  | Asked<'slip chance set', 'set slip chance'>
+  | Asked<'slip chance left as usual', 'leave slip chance as usual'>;
 
 export type RegisterCommand = CommandOf<RegisterRequest>;

@@ -12,6 +12,7 @@ import { registerFacts } from './fact-shape.ts';
 import { instrumentTrouble } from './instrument-trouble.ts';
 import { registerFactOf } from './read.ts';
 import type { Register, Registered } from './register.ts';
+import { slipChanceTrouble } from './slip-chance.ts';
 import { workshopTrouble } from './workshop.ts';
 
 type Ask<Kind extends RegisterRequest['kind']> = Extract<RegisterRequest, { kind: Kind }>;
@@ -94,6 +95,8 @@ const troubleFor = (register: Register, { request, at, job }: RegisterCommand): 
   if (request.kind === 'enter instrument') return instrumentTrouble(request.instrument);
   if (request.kind === 'describe workshop') return workshopTrouble(request.workshop);
   if (request.kind === 'strike out entry') return strikeOutTrouble(register, request);
+  if (request.kind === 'set slip chance' || request.kind === 'leave slip chance as usual')
+    return slipChanceTrouble(register, request);
   const found = register.instruments.get(request.name);
   if (found === undefined)
     return trouble(

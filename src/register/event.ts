@@ -1,6 +1,7 @@
 /** @module The events of the workshop's register: its instruments, and what it says of itself. They are only ever added. */
 import type { JournalEvent } from '../journal/event.ts';
 import type { Calibration, Instrument } from '../measure/instrument.ts';
+import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { WorkshopSays } from './workshop.ts';
 
@@ -38,7 +39,10 @@ export type RegisterFact =
   /** A check or a calibration that was written down wrongly; its id. */
   | { readonly kind: 'entry struck out'; readonly entry: string; readonly why: string }
   /** The whole of it anew: offers made before keep what they were made with. */
-  | { readonly kind: 'workshop described'; readonly workshop: WorkshopSays };
+  | { readonly kind: 'workshop described'; readonly workshop: WorkshopSays }
+  /** How often a slip happens in this shop, as jobs booked in from now on take it. */
+  | ({ readonly kind: 'slip chance set'; readonly why: string } & SlipChance)
+  | { readonly kind: 'slip chance left as usual'; readonly slip: string; readonly why: string };
 
 export type RegisterEvent = JournalEvent<RegisterFact>;
 

@@ -7,7 +7,7 @@ import { deviationOf } from './deviation.ts';
 import type { Described, RegisterEvent } from './event.ts';
 import type { Entry, Noted, NotedOf, Register, Registered } from './register.ts';
 
-export const emptyRegister: Register = { head: noHead, instruments: new Map() };
+export const emptyRegister: Register = { head: noHead, instruments: new Map(), slipChances: [] };
 
 /** The day of a moment in UTC. */
 const dayOf = (at: string): string => at.slice(0, 10);
@@ -107,6 +107,8 @@ export const evolveRegister = (before: Register, event: RegisterEvent): Register
   const register = { ...before, head: headAt(event) };
   if (fact.kind === 'workshop described') return { ...register, workshop: { ...fact.workshop, by, at } };
   if (fact.kind === 'entry struck out') return struckOut(register, fact.entry, { by, at, why: fact.why });
+  if (fact.kind === 'slip chance set' || fact.kind === 'slip chance left as usual')
+    return { ...register, slipChances: [...register.slipChances, { id, fact, by, at }] };
   const name = nameIn(fact);
   const history = register.instruments.get(name)?.history ?? [];
   return put(register, name, [...history, { id, fact, by, at }]);

@@ -4,6 +4,7 @@ import { factReader, now } from '../journal/fact-reader.ts';
 import { note, plain, typed, words } from '../journal/shape.ts';
 import type { RegisterFact } from './event.ts';
 import { day, describedShape } from './instrument-shape.ts';
+import { slipChance } from './slip-chance-shape.ts';
 
 const cents = z.int().min(0).max(1_000_000_000);
 
@@ -44,6 +45,8 @@ const shapes = {
   'instrument put back': z.strictObject({ name: words, why: note }),
   'entry struck out': z.strictObject({ entry: words, why: note }),
   'workshop described': z.strictObject({ workshop }),
+  'slip chance set': slipChance.extend({ why: note }),
+  'slip chance left as usual': z.strictObject({ slip: words, why: note }),
 } satisfies { readonly [K in Kind]: z.ZodType<Omit<Extract<RegisterFact, { kind: K }>, 'kind'>> };
 
 /** A fact as the shapes have it; a test holds it to be the same as `RegisterFact`. */
@@ -58,4 +61,6 @@ export const registerFacts = factReader<RegisterFact>({
   'instrument put back': [now(shapes['instrument put back'])],
   'entry struck out': [now(shapes['entry struck out'])],
   'workshop described': [now(shapes['workshop described'])],
+  'slip chance set': [now(shapes['slip chance set'])],
+  'slip chance left as usual': [now(shapes['slip chance left as usual'])],
 });

@@ -15,6 +15,8 @@ const factOfRequest: FactOfRequest<RegisterRequest, RegisterFact> = {
   'put instrument back': 'instrument put back',
   'strike out entry': 'entry struck out',
   'describe workshop': 'workshop described',
+  'set slip chance': 'slip chance set',
+  'leave slip chance as usual': 'slip chance left as usual',
 };
 
 /** The fact that a request becomes when it is accepted. */

@@ -6,12 +6,8 @@ import type { RegisterFact } from './event.ts';
 import type { WorkshopSays } from './workshop.ts';
 
 /** What is written of one instrument. */
-export type Noted = Exclude<RegisterFact, { kind: 'entry struck out' | 'workshop described' }>;
+export type Noted = Extract<RegisterFact, { kind: `instrument ${string}` }>;
 export type NotedOf<Kind extends Noted['kind']> = Extract<Noted, { kind: Kind }>;
-
-/** Whether it stands in an instrument's history. */
-export const aboutInstrument = (fact: RegisterFact): fact is Noted =>
-  fact.kind !== 'entry struck out' && fact.kind !== 'workshop described';
 
 export interface Entry extends Signed {
   readonly id: string;
@@ -27,11 +23,21 @@ export interface Registered {
   readonly withdrawn?: Signed & { readonly why: string };
 }
 
+/** What the shop wrote of how often slips happen. */
+export type SlipFact = Extract<RegisterFact, { kind: `slip chance ${string}` }>;
+
+export interface SlipEntry extends Signed {
+  readonly id: string;
+  readonly fact: SlipFact;
+}
+
 export interface Register {
   readonly head: Head<RegisterFact>;
   /** As it was last described. */
   readonly workshop?: WorkshopSays & Signed;
   readonly instruments: ReadonlyMap<string, Registered>;
+  /** Oldest first; the last one of a slip holds. */
+  readonly slipChances: readonly SlipEntry[];
 }
 
 /** Instruments that may be taken to a bench, by name. */

@@ -1,7 +1,9 @@
 /** @module What is written of an instrument, in words. */
 import type { Instrument } from '../measure/instrument.ts';
+import { chanceWords, knownSlips } from '../measure/slips/priors.ts';
 import { typedText } from '../quantity/typed.ts';
-import type { Noted, Registered } from './register.ts';
+import type { RegisterFact } from './event.ts';
+import type { Noted, Registered, SlipFact } from './register.ts';
 
 const behind = (text: string): string => (text.trim() === '' ? '' : `: ${text.trim()}`);
 
@@ -27,6 +29,33 @@ export const entryWords = (fact: Noted): string => {
       return `put back into use${behind(fact.why)}`;
     default:
       return fact satisfies never;
+  }
+};
+
+/** `once in 20 readings: scales hard to read`. */
+export const slipChanceWords = (fact: SlipFact): string => {
+  const known = knownSlips.find(({ name }) => name === fact.slip);
+  const of = known?.of ?? 'readings';
+  if (fact.kind === 'slip chance set')
+    return `${chanceWords({ of }, fact.onceIn > 0 ? 1 / fact.onceIn : 0)}${behind(fact.why)}`;
+  const usual = known ? `, ${chanceWords(known, known.chance)}` : '';
+  return `as usual${usual}${behind(fact.why)}`;
+};
+
+/** What a fact of the register says, with what it is about. */
+export const registerWords = (fact: RegisterFact): string => {
+  switch (fact.kind) {
+    case 'entry struck out':
+      return 'Entry struck out.';
+    case 'workshop described':
+      return 'Workshop described.';
+    case 'slip chance set':
+    case 'slip chance left as usual':
+      return `${fact.slip}: ${slipChanceWords(fact)}.`;
+    case 'instrument entered':
+      return `${fact.instrument.name}: ${entryWords(fact)}.`;
+    default:
+      return `${fact.name}: ${entryWords(fact)}.`;
   }
 };
 

@@ -22,6 +22,7 @@ import { secondCheckCommand } from './commands/second-check.ts';
 import { serve } from './commands/serve.ts';
 import { sheet } from './commands/sheet.ts';
 import { show } from './commands/show.ts';
+import { slips } from './commands/slips.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { verify } from './commands/verify.ts';
@@ -48,6 +49,7 @@ export const commands: readonly TerminalCommand[] = [
   register,
   inQuestion,
   workshop,
+  slips,
   record,
   exportJob,
   importJob,

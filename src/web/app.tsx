@@ -13,6 +13,7 @@ const InstrumentsScreen = lazy(() => import('./instruments/instruments-screen.ts
 const InstrumentScreen = lazy(() => import('./instruments/instrument-screen.tsx'));
 const ReckonerScreen = lazy(() => import('./reckoner/reckoner-screen.tsx'));
 const SumScreen = lazy(() => import('./reckoner/sum-screen.tsx'));
+const SlipsScreen = lazy(() => import('./instruments/slips-screen.tsx'));
 const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
 
 const Fetching = () => (
@@ -37,6 +38,7 @@ export const App = () => (
         </Route>
         <Route path="/reckoner" component={ReckonerScreen} />
         <Route path="/reckoner/:name">{({ name }) => <SumScreen name={decodeURIComponent(name)} />}</Route>
+        <Route path="/slips" component={SlipsScreen} />
         <Route path="/jobs/:job/:phase?">
           {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}
         </Route>

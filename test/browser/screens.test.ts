@@ -75,6 +75,14 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
       await looksRight();
     });
 
+    it(`the slips looked for, with a form unfolded, ${size}`, async () => {
+      await page.setViewportSize(viewport);
+      await page.goto(`${workshop.address}/slips`);
+      await page.locator('summary').filter({ hasText: 'Change thimble turn' }).click();
+      await page.getByRole('form', { name: 'How often: thimble turn' }).waitFor();
+      await looksRight();
+    });
+
     it(`the register of instruments and one with everything unfolded, ${size}`, async () => {
       await page.setViewportSize(viewport);
       await page.goto(`${workshop.address}/instruments`);

@@ -62,6 +62,18 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       instrument: fc.constantFrom('mic-25-50', 'depth-0-100', 'none'),
     }),
   ),
+  fact(
+    'slip chances brought',
+    fc.record({
+      chances: fc.array(
+        fc.record({
+          slip: fc.constantFrom('thimble turn', 'no zero check', '__proto__'),
+          onceIn: fc.constantFrom(0, 1, 20, -3),
+        }),
+        { maxLength: 3 },
+      ),
+    }),
+  ),
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),
   fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),

@@ -50,6 +50,17 @@ export const anyRegisterFact: fc.Arbitrary<RegisterFact> = fc.oneof(
   fc.record({ kind: fc.constant('instrument withdrawn' as const), name, why: words }),
   fc.record({ kind: fc.constant('instrument put back' as const), name, why: words }),
   fc.record({
+    kind: fc.constant('slip chance set' as const),
+    slip: fc.constantFrom('thimble turn', 'no zero check', '__proto__'),
+    onceIn: fc.constantFrom(0, 1, 20, -3, 1e9),
+    why: words,
+  }),
+  fc.record({
+    kind: fc.constant('slip chance left as usual' as const),
+    slip: fc.constantFrom('thimble turn', 'constructor'),
+    why: words,
+  }),
+  fc.record({
     kind: fc.constant('entry struck out' as const),
     entry: fc.integer({ min: 0, max: 30 }).map((at) => `entry-${at}`),
     why: words,

@@ -35,6 +35,8 @@ const requestKind: Readonly<Record<RegisterFact['kind'], RegisterRequest['kind']
   'instrument put back': 'put instrument back',
   'entry struck out': 'strike out entry',
   'workshop described': 'describe workshop',
+  'slip chance set': 'set slip chance',
+  'slip chance left as usual': 'leave slip chance as usual',
 };
 
 export class Shop {

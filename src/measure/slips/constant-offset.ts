@@ -8,6 +8,7 @@ export const constantOffset: KnownSlip = {
   says: 'all readings of one instrument off by the same amount',
   /** A zero or a master set wrong, once in a hundred sets of readings: common practice, no source. */
   chance: 0.01,
+  of: 'sets of readings',
 };
 
 export interface Offset {

@@ -6,6 +6,7 @@ export const copiedRow: KnownSlip = {
   says: 'the row of another place copied',
   /** Once in two hundred rows: common practice, no source. */
   chance: 0.005,
+  of: 'rows',
 };
 
 export interface RowsAlike {

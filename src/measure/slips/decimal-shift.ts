@@ -9,6 +9,7 @@ export const decimalShift: Slip = {
   says: 'the decimal mark in the wrong place',
   /** Once in two hundred and fifty readings, over all places where the mark can land: common practice, no source. */
   chance: 0.004,
+  of: 'readings',
   reach: 10 ** Math.max(...shifts) / shifts.length,
   onScale: false,
   sticks: false,

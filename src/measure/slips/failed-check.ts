@@ -6,4 +6,5 @@ export const failedCheck: KnownSlip = {
   says: 'an instrument that failed its last check',
   /** Not a chance but whether it is asked about at all: above 0 it is. */
   chance: 1,
+  of: 'instruments',
 };

@@ -7,6 +7,7 @@ export const grownPart: KnownSlip = {
   says: 'a part past the size it was made to, and worn parts do not grow',
   /** A slip of no known kind, or a wrong size taken for the part's own, once in two hundred: common practice, no source. */
   chance: 0.005,
+  of: 'readings',
 };
 
 /** Such a figure may lie anywhere about, per mm: common practice, no source. */

@@ -15,6 +15,7 @@ export const misreadNumber: Slip = {
   says: 'a number on the scale misread',
   /** Once in fifty readings: common practice, no source. */
   chance: 0.02,
+  of: 'readings',
   reach: 0.35,
   onScale: true,
   sticks: false,

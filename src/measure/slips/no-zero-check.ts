@@ -6,6 +6,7 @@ export const noZeroCheck: KnownSlip = {
   says: 'an instrument whose zero was never checked',
   /** Not a chance but whether it is asked about at all: above 0 it is. */
   chance: 1,
+  of: 'instruments',
 };
 
 /** Feelers have no zero. */

@@ -8,6 +8,7 @@ export const outsideRange: KnownSlip = {
   says: 'a figure that its instrument cannot show',
   /** Another instrument named than was used, once in fifty readings: common practice, no source. */
   chance: 0.02,
+  of: 'readings',
 };
 
 /** Their pointers go both ways from the zero. */

@@ -6,6 +6,7 @@ export const ringGapApart: KnownSlip = {
   says: 'a ring gap smaller than its bore allows',
   /** Read in another bore, or misread, once in fifty: common practice, no source. */
   chance: 0.02,
+  of: 'ring gaps',
 };
 
 /** A ring fitted closer than the manual asks for, once in two hundred, by about so much, mm: common practice, no source. */

@@ -16,8 +16,10 @@ export interface KnownSlip {
   readonly name: string;
   /** What happened, to follow `looks like`. */
   readonly says: string;
-  /** How often it happens, of all readings (of all rows or sets, where it befalls those). */
+  /** How often it happens; 1 where that is no chance but whether it is asked about at all. */
   readonly chance: number;
+  /** Of what: `readings`. */
+  readonly of: string;
 }
 
 /** A slip that befalls one figure. */

@@ -6,6 +6,7 @@ export const swappedRows: KnownSlip = {
   says: 'the rows of two places swapped',
   /** Once in a hundred sets of rows: common practice, no source. */
   chance: 0.01,
+  of: 'sets of rows',
 };
 
 /** A figure that fits neither place, once in fifty, within about a millimetre: common practice, no source. */

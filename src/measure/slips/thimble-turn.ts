@@ -7,6 +7,7 @@ export const thimbleTurn: Slip = {
   says: 'one turn of thimble or pointer misread',
   /** Once in seventy readings, either way: common practice, no source. */
   chance: 0.015,
+  of: 'readings',
   reach: 0.5,
   onScale: true,
   sticks: true,

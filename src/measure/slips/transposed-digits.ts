@@ -7,6 +7,7 @@ export const transposedDigits: Slip = {
   says: 'two digits written in the wrong order',
   /** Once in three hundred readings, over all pairs of digits: common practice, no source. */
   chance: 0.003,
+  of: 'readings',
   reach: 1,
   onScale: false,
   sticks: false,

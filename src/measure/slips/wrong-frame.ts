@@ -10,6 +10,7 @@ export const wrongFrame: Slip = {
   says: 'the start of another frame added',
   /** Once in three hundred readings: common practice, no source. */
   chance: 0.003,
+  of: 'readings',
   reach: 0.5,
   onScale: false,
   sticks: true,

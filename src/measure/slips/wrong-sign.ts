@@ -10,6 +10,7 @@ export const wrongSign: Slip = {
   says: 'plus and minus mixed up on the dial',
   /** Once in two hundred and fifty readings of a dial: common practice, no source. */
   chance: 0.004,
+  of: 'readings',
   reach: 1,
   onScale: true,
   sticks: true,

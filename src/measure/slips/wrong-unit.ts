@@ -8,6 +8,7 @@ export const wrongUnit: Slip = {
   says: 'a figure entered in the wrong unit',
   /** Once in two hundred and fifty readings: common practice, no source. */
   chance: 0.004,
+  of: 'readings',
   reach: millimetresInAnInch,
   onScale: false,
   sticks: true,

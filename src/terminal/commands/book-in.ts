@@ -3,6 +3,7 @@
 import { readRequest } from '../../job/read-command.ts';
 import { readRule } from '../../measure/read-rule.ts';
 import { answer } from '../../quantity/refusal.ts';
+import { slipChancesNow } from '../../register/slip-chance.ts';
 import { registerNow } from '../../store/register-now.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
@@ -81,7 +82,11 @@ export const bookIn: TerminalCommand = {
           remedy: 'give another number, or none',
         });
       const id = given.world.newId();
-      const carried = await carryOut(store, given, id, undefined, [request.value]);
+      const chances = slipChancesNow(await registerNow(store));
+      const carried = await carryOut(store, given, id, undefined, [
+        request.value,
+        ...(chances.length === 0 ? [] : [{ kind: 'bring slip chances' as const, chances }]),
+      ]);
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       return answer({ text: `Booked in as ${plain(number)}.`, json: { booked: true, number, job: id } });

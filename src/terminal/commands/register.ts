@@ -1,9 +1,8 @@
 /** @module `endfloat register`: enters, checks, calibrates, withdraws instruments, and says what that puts in question. */
 import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
 import { readRegisterRequest } from '../../register/read.ts';
-import { aboutInstrument } from '../../register/register.ts';
 import { cautionText, standingInRegister } from '../../register/standing.ts';
-import { entryWords } from '../../register/words.ts';
+import { registerWords } from '../../register/words.ts';
 import { inQuestionNow, registerNow } from '../../store/register-now.ts';
 import type { Store } from '../../store/sql-store.ts';
 import { askRegister } from '../ask-register.ts';
@@ -45,7 +44,7 @@ const carried = async (
   const cautions = found ? standingInRegister(found, world.now()) : [];
   return answer({
     text: [
-      plain(aboutInstrument(fact) ? `${name}: ${entryWords(fact)}.` : 'Entry struck out.'),
+      plain(registerWords(fact)),
       ...cautions.map((caution) => plain(`Caution: ${cautionText(caution)}.`)),
       ...questions.map(inQuestionText),
     ].join('\n'),
@@ -55,9 +54,9 @@ const carried = async (
 
 export const register: TerminalCommand = {
   name: 'register',
-  summary: 'enter an instrument in the register, note its check or calibration, withdraw it',
+  summary: 'enter an instrument in the register, note its check or calibration; say how often slips happen',
   usage: ['register COMMAND key=value…'],
-  about: `Commands and their keys:\n${registerRequests.map(({ name, keys }) => `  ${name} ${keysText(keys)}`).join('\n')}\nA check is good where it showed no more off than the instrument is allowed, unless good=no is said. Leave size out\nwhere it shows only how far off it is. A calibration found it good before anything was set right, unless found-good=no.\nExit code 1 when the register refuses.`,
+  about: `Commands and their keys:\n${registerRequests.map(({ name, keys }) => `  ${name} ${keysText(keys)}`).join('\n')}\nA check is good where it showed no more off than the instrument is allowed, unless good=no is said. Leave size out\nwhere it shows only how far off it is. A calibration found it good before anything was set right, unless found-good=no.\nHow often a slip happens is once in so many; once-in=0 leaves it out, and endfloat slips lists them.\nExit code 1 when the register refuses.`,
   options: signingOptions,
   words: [1, 64],
   run: async (given) => {

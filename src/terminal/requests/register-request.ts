@@ -5,7 +5,7 @@ import type { RegisterRequest } from '../../register/command.ts';
 import { withinPermissible } from '../../register/deviation.ts';
 import type { Register } from '../../register/register.ts';
 import { instrumentBody, instrumentFigure, instrumentKeys } from './instrument-keys.ts';
-import { type Key, optional, text, yesOrNo } from './keys.ts';
+import { type Key, number, optional, text, yesOrNo } from './keys.ts';
 import { given, type Values, word } from './values.ts';
 
 export interface RegisterAsk {
@@ -18,6 +18,7 @@ export interface RegisterAsk {
 }
 
 const name = text('name', 'mic-50-75');
+const slip = text('slip', '"thimble turn"');
 const note = optional(text('note', '"after a fall"'));
 
 /** As the figures have it, where nobody says. */
@@ -88,6 +89,18 @@ export const registerRequests: readonly RegisterAsk[] = [
     name: 'strike-out',
     kind: 'strike out entry',
     keys: [text('entry', 'ID'), text('why', '"another micrometer was meant"')],
+    body: (values) => values,
+  },
+  {
+    name: 'slip-chance',
+    kind: 'set slip chance',
+    keys: [slip, number('once-in', '20'), text('why', '"scales worn faint"')],
+    body: (values) => given(values, { slip: 'slip', 'once-in': 'onceIn', why: 'why' }),
+  },
+  {
+    name: 'usual-slip-chance',
+    kind: 'leave slip chance as usual',
+    keys: [slip, text('why', '"new micrometers"')],
     body: (values) => values,
   },
 ];

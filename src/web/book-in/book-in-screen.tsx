@@ -4,12 +4,15 @@ import { Button } from 'react-aria-components';
 import { v7 } from 'uuid';
 import { useLocation } from 'wouter';
 import type { Refusal } from '../../quantity/refusal.ts';
+import { slipChancesNow } from '../../register/slip-chance.ts';
+import { useRegister } from '../instruments/register-shelf.ts';
 import { keeperOf } from '../journal/use-desk.tsx';
 import { Field } from '../shell/field.tsx';
 import { addressOf } from '../shell/phases.ts';
 import { Refused } from '../shell/refused.tsx';
 import { Sheet } from '../shell/sheet.tsx';
 import { type BookInForm, blankForm, bookInRequest } from './book-in.ts';
+import { bringSlipChances } from './bring-slip-chances.ts';
 import { EngineChoice } from './engine-choice.tsx';
 
 const fields: readonly {
@@ -41,6 +44,7 @@ const BookInScreen = () => {
   const [form, setForm] = useState(blankForm);
   const [source, setSource] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
+  const register = useRegister().data;
   const [, go] = useLocation();
   const bookIn = (event: FormEvent) => {
     event.preventDefault();
@@ -48,8 +52,11 @@ const BookInScreen = () => {
     if (request.kind === 'refused') return setRefusal(request.refusal);
     const job = v7();
     const asked = keeperOf(job).ask(request.value);
-    if (asked.kind === 'refused') setRefusal(asked.refusal);
-    else go(addressOf(job, 'strip'));
+    if (asked.kind === 'refused') return setRefusal(asked.refusal);
+    // Away from the store it begins with the usual ones; they can be brought later.
+    const chances = register ? slipChancesNow(register) : [];
+    if (chances.length > 0) keeperOf(job).ask(bringSlipChances.request({ chances }));
+    go(addressOf(job, 'strip'));
   };
   return (
     <Sheet heading="Book in an engine">

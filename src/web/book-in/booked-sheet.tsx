@@ -3,6 +3,7 @@ import { phaseOf } from '../../job/phase.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { SlipsOfJob } from './slips-of-job.tsx';
 
 export const BookedSheet = () => {
   const job = useJob();
@@ -43,6 +44,7 @@ export const BookedSheet = () => {
           ))}
         </tbody>
       </table>
+      <SlipsOfJob />
     </>
   );
 };

@@ -88,7 +88,12 @@ const InstrumentsScreen = () => {
   const register = useRegister();
   return (
     <Sheet heading="Instruments">
-      <h1>Instruments of the workshop</h1>
+      <div className="row" style={{ justifyContent: 'space-between' }}>
+        <h1>Instruments of the workshop</h1>
+        <Link href="/slips" className="button">
+          Slips looked for
+        </Link>
+      </div>
       <p>
         What each showed when it was checked, when it is due, and what was measured while one may have been
         wrong.
