@@ -18,6 +18,7 @@ export type Request =
   | Asked<'finding noted', 'note finding'>
   | Asked<'shims counted', 'count shims'>
   | Asked<'plan chosen', 'choose plan'>
+  | Asked<'offer made', 'make offer'>
   | Asked<'owner agreed', 'note agreement'>
   | Asked<'pack fitted', 'fit pack'>
   | Asked<'operation done', 'do operation'>

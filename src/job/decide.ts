@@ -12,13 +12,14 @@ import { answerDoubtTrouble } from './rules/doubt.ts';
 import { noteFindingTrouble, noteSizeTrouble } from './rules/finding.ts';
 import { handOverTrouble } from './rules/hand-over.ts';
 import { bringInstrumentTrouble } from './rules/instrument.ts';
+import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
 import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
-import { choosePlanTrouble, noteAgreementTrouble } from './rules/plan.ts';
+import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 
-const troubleIn = (job: OpenJob, request: Request): Trouble => {
+const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
   switch (request.kind) {
     case 'book in':
       return trouble(
@@ -45,7 +46,9 @@ const troubleIn = (job: OpenJob, request: Request): Trouble => {
     case 'choose plan':
       return choosePlanTrouble(job, request);
     case 'note agreement':
-      return noteAgreementTrouble(job, request);
+      return noteAgreementTrouble(job, request, at);
+    case 'make offer':
+      return makeOfferTrouble(job, request, at);
     case 'fit pack':
       return fitPackTrouble(job, request);
     case 'do operation':
@@ -59,7 +62,7 @@ const troubleIn = (job: OpenJob, request: Request): Trouble => {
   }
 };
 
-const troubleFor = (job: Job, { request }: Command): Trouble => {
+const troubleFor = (job: Job, { request, at }: Command): Trouble => {
   switch (job.kind) {
     case 'blank':
       return request.kind === 'book in'
@@ -69,7 +72,7 @@ const troubleFor = (job: Job, { request }: Command): Trouble => {
       return job.why;
     case 'open':
       return job.handedOver === undefined
-        ? troubleIn(job, request)
+        ? troubleIn(job, request, at)
         : trouble(
             `the engine was handed over to ${job.handedOver.to}`,
             request.kind,

@@ -5,6 +5,7 @@ import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Typed } from '../quantity/typed.ts';
+import type { Choice, OfferMade } from './offer.ts';
 
 export type FindingKind = 'scored' | 'pitted' | 'blued' | 'cracked' | 'corroded' | 'worn' | 'sound';
 
@@ -21,15 +22,6 @@ export interface CrackTest {
 export interface ShimCount {
   readonly thickness: Typed;
   readonly count: number;
-}
-
-/** One line of a chosen plan, by the ids that the plan gave. */
-export interface Choice {
-  readonly slot: string;
-  readonly option: string;
-  /** In words, as it was shown when it was chosen. */
-  readonly says: string;
-  readonly cents: number;
 }
 
 /** What happened, without when and who. */
@@ -88,7 +80,19 @@ export type Fact =
       readonly days: number;
       readonly hours: number;
     }
-  | { readonly kind: 'owner agreed'; readonly name: string; readonly how: string }
+  | ({ readonly kind: 'offer made' } & OfferMade)
+  | {
+      readonly kind: 'owner agreed';
+      readonly name: string;
+      readonly how: string;
+      /** Which plan of which offer, where it was one of an offer; else the plan chosen. */
+      readonly offer?: {
+        readonly number: number;
+        readonly plan: string;
+        /** Accepted by the owner at the offer's link, or told to the shop and noted. */
+        readonly by: 'link' | 'note';
+      };
+    }
   | { readonly kind: 'pack fitted'; readonly place: string; readonly shims: readonly Typed[] }
   | { readonly kind: 'operation done'; readonly operation: string; readonly note: string }
   | {

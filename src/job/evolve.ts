@@ -8,6 +8,7 @@ import { cellKey, type Reading } from '../measure/reading.ts';
 import { priorsWith } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { amountOf } from '../quantity/typed.ts';
+import { afterAgreement, afterOffer, afterPlan } from './agreement.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
@@ -60,6 +61,8 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     packsAtCount: new Map(),
     done: new Map(),
     runLog: [],
+    agreedBefore: [],
+    offers: [],
   };
 };
 
@@ -132,15 +135,15 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     }
     case 'shims counted':
       return { ...job, shims: fact.shims, packsAtCount: new Map(job.packs) };
-    case 'plan chosen': {
-      // The owner agreed to the plan before, if to any: a new one asks anew.
-      const { agreed: _, ...rest } = job;
-      const { kind: __, ...told } = fact;
-      return { ...rest, plan: { ...told, ...signed } };
+    case 'plan chosen':
+      return afterPlan(job, fact, signed);
+    case 'offer made': {
+      const { kind: _, ...offer } = fact;
+      return afterOffer(job, offer, signed);
     }
     case 'owner agreed': {
       const { kind: _, ...told } = fact;
-      return { ...job, agreed: { ...told, ...signed } };
+      return afterAgreement(job, told, signed);
     }
     case 'pack fitted':
       return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };

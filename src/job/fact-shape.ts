@@ -2,8 +2,9 @@
 import { z } from 'zod';
 import { factReader, now } from '../journal/fact-reader.ts';
 import { note, plain, typed, words } from '../journal/shape.ts';
-import { instrumentShape } from '../register/instrument-shape.ts';
+import { day, instrumentShape } from '../register/instrument-shape.ts';
 import { slipChance } from '../register/slip-chance-shape.ts';
+import { cents, taxShape } from '../register/workshop-shape.ts';
 import type { Fact, FactKind } from './event.ts';
 
 const count = z.int().min(0).max(1_000_000);
@@ -40,6 +41,26 @@ const choice = z.strictObject({
   option: plain(600),
   says: note,
   cents: count.max(1_000_000_000),
+});
+
+const agreedFirst = z.strictObject({ name: words, how: note });
+const offeredPlan = z.strictObject({
+  name: z.string().max(1),
+  title: words,
+  choices: z.array(choice.extend({ what: words, why: note })).max(1000),
+  cents: z.int(),
+  days: z.number(),
+  hours: z.number(),
+  labour: z
+    .array(
+      z.strictObject({
+        says: words,
+        cents,
+        hours: typed.exactOptional(),
+        rate: cents.exactOptional(),
+      }),
+    )
+    .max(50),
 });
 
 const shapes = {
@@ -88,7 +109,21 @@ const shapes = {
     days: z.number(),
     hours: z.number(),
   }),
-  'owner agreed': z.strictObject({ name: words, how: note }),
+  'offer made': z.strictObject({
+    number: z.int().min(1),
+    shop: z.strictObject({ name: words, address: z.array(words).max(10) }),
+    plans: z.array(offeredPlan).max(3),
+    taxes: z.array(taxShape).max(10),
+    currency: words,
+    validUntil: day,
+    terms: plain(8000),
+    token: z.string().regex(/^[A-Za-z0-9_-]{32,64}$/, 'a link ends in 32 letters and digits at least'),
+  }),
+  'owner agreed': agreedFirst.extend({
+    offer: z
+      .strictObject({ number: z.int().min(1), plan: z.string().max(1), by: z.enum(['link', 'note']) })
+      .exactOptional(),
+  }),
   'pack fitted': z.strictObject({ place: words, shims: z.array(typed).max(50) }),
   'operation done': z.strictObject({ operation: words, note }),
   'run step logged': z.strictObject({
@@ -128,7 +163,12 @@ export const facts = factReader<Fact>({
   ],
   'shims counted': [now(shapes['shims counted'])],
   'plan chosen': [now(shapes['plan chosen'])],
-  'owner agreed': [now(shapes['owner agreed'])],
+  'offer made': [now(shapes['offer made'])],
+  'owner agreed': [
+    // Before offers were made.
+    now(agreedFirst),
+    now(shapes['owner agreed']),
+  ],
   'pack fitted': [now(shapes['pack fitted'])],
   'operation done': [now(shapes['operation done'])],
   'run step logged': [now(shapes['run step logged'])],

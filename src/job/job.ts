@@ -7,6 +7,7 @@ import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Fact, ShimCount } from './event.ts';
+import type { Offer } from './offer.ts';
 
 type FactOf<Kind extends Fact['kind']> = Omit<Extract<Fact, { kind: Kind }>, 'kind'>;
 
@@ -17,6 +18,13 @@ export interface StruckOut extends Signed {
 
 export interface FittedPack extends Signed {
   readonly shims: readonly Typed[];
+}
+
+/** What the owner said; `ended` once it no longer counts. */
+export type Agreement = FactOf<'owner agreed'> & Signed;
+
+export interface AgreedBefore extends Agreement {
+  readonly ended: Signed & { readonly why: string };
 }
 
 export type Booked = FactOf<'booked in'> & Signed;
@@ -36,7 +44,11 @@ export interface OpenJob {
   /** The loose shims in the box as they were last counted. */
   readonly shims: readonly ShimCount[];
   readonly plan?: FactOf<'plan chosen'> & Signed;
-  readonly agreed?: FactOf<'owner agreed'> & Signed;
+  readonly agreed?: Agreement;
+  /** Agreements that no longer count, oldest first. */
+  readonly agreedBefore: readonly AgreedBefore[];
+  /** Every offer made, oldest first: number 1 is the first. */
+  readonly offers: readonly Offer[];
   readonly packs: ReadonlyMap<string, FittedPack>;
   /** The packs that were fitted when the box was last counted: their shims were not in the box. */
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;

@@ -2,6 +2,7 @@
 import type { Operation } from '../engine/engine-type.ts';
 import { cellTitle } from './cell-title.ts';
 import type { Job, OpenJob } from './job.ts';
+import { standingOffer } from './offer.ts';
 import { toMeasure } from './to-measure.ts';
 import { undone } from './undone.ts';
 
@@ -38,6 +39,15 @@ const measure = (job: OpenJob): Phase => {
   );
 };
 
+const decide = (job: OpenJob): Phase => {
+  const offer = standingOffer(job);
+  const to = offer === undefined || offer.accepted ? 'the plan' : `offer ${offer.number}`;
+  return phase('Decide', 2, [
+    ...when(job.plan === undefined && offer === undefined, 'choose a plan'),
+    ...when(job.agreed === undefined, `have the owner agree to ${to}`),
+  ]);
+};
+
 const build = (job: OpenJob): Phase => {
   const { engine } = job.sheet;
   const pumps = [...engine.places.values()].filter(({ kind }) => kind === engine.pumpTiming?.at);
@@ -52,10 +62,7 @@ const phasesOfOpen = (job: OpenJob): readonly Phase[] => [
   phase('Book in', 1, []),
   phase('Strip', count(job, ['strip']), undone(job, ['strip'])),
   measure(job),
-  phase('Decide', 2, [
-    ...when(job.plan === undefined, 'choose a plan'),
-    ...when(job.agreed === undefined, 'have the owner agree to the plan'),
-  ]),
+  decide(job),
   build(job),
   phase('Run', count(job, ['run']) + 1, [
     ...undone(job, ['run']),

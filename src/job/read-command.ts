@@ -17,6 +17,7 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'note finding': 'finding noted',
   'count shims': 'shims counted',
   'choose plan': 'plan chosen',
+  'make offer': 'offer made',
   'note agreement': 'owner agreed',
   'fit pack': 'pack fitted',
   'do operation': 'operation done',

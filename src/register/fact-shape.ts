@@ -1,23 +1,11 @@
 /** @module The shape of every kind of fact of the register, in every version ever written. */
 import { z } from 'zod';
 import { factReader, now } from '../journal/fact-reader.ts';
-import { note, plain, typed, words } from '../journal/shape.ts';
+import { note, typed, words } from '../journal/shape.ts';
 import type { RegisterFact } from './event.ts';
 import { day, describedShape } from './instrument-shape.ts';
 import { slipChance } from './slip-chance-shape.ts';
-
-const cents = z.int().min(0).max(1_000_000_000);
-
-const workshop = z.strictObject({
-  name: words,
-  address: z.array(words).max(10),
-  currency: words,
-  taxes: z.array(z.strictObject({ name: words, rate: typed })).max(10),
-  labourRate: cents.exactOptional(),
-  labour: z.array(z.strictObject({ says: words, cents })).max(50),
-  validDays: z.int(),
-  terms: plain(8000),
-});
+import { workshopShape } from './workshop-shape.ts';
 
 type Kind = RegisterFact['kind'];
 
@@ -44,7 +32,7 @@ const shapes = {
   'instrument withdrawn': z.strictObject({ name: words, why: note }),
   'instrument put back': z.strictObject({ name: words, why: note }),
   'entry struck out': z.strictObject({ entry: words, why: note }),
-  'workshop described': z.strictObject({ workshop }),
+  'workshop described': z.strictObject({ workshop: workshopShape }),
   'slip chance set': slipChance.extend({ why: note }),
   'slip chance left as usual': z.strictObject({ slip: words, why: note }),
 } satisfies { readonly [K in Kind]: z.ZodType<Omit<Extract<RegisterFact, { kind: K }>, 'kind'>> };

@@ -111,7 +111,48 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     'plan chosen',
     fc.record({ choices: fc.constant([]), cents: fc.integer(), days: number, hours: number }),
   ),
+  fact(
+    'offer made',
+    fc.record({
+      number: fc.integer({ min: 1, max: 4 }),
+      shop: fc.record({ name: words, address: fc.array(words, { maxLength: 2 }) }),
+      plans: fc.array(
+        fc.record({
+          name: fc.constantFrom('A', 'B', ''),
+          title: words,
+          choices: fc.constant([]),
+          cents: fc.integer(),
+          days: number,
+          hours: number,
+          labour: fc.array(
+            fc.record({ says: words, cents: fc.nat(9999), hours: typed, rate: fc.nat(9999) }),
+            {
+              maxLength: 2,
+            },
+          ),
+        }),
+        { maxLength: 3 },
+      ),
+      taxes: fc.array(fc.record({ name: words, rate: typed }), { maxLength: 2 }),
+      currency: fc.constantFrom('EUR', ''),
+      validUntil: fc.constantFrom('2026-03-31', '2020-01-01'),
+      terms: words,
+      token: fc.constantFrom('x'.repeat(32), 'y'.repeat(32)),
+    }),
+  ),
   fact('owner agreed', fc.record({ name: words, how: words })),
+  fact(
+    'owner agreed',
+    fc.record({
+      name: words,
+      how: words,
+      offer: fc.record({
+        number: fc.integer({ min: 0, max: 4 }),
+        plan: fc.constantFrom('A', 'B', ''),
+        by: fc.constantFrom('link', 'note'),
+      }),
+    }),
+  ),
   fact('pack fitted', fc.record({ place, shims: fc.array(typed, { maxLength: 4 }) })),
   fact(
     'operation done',

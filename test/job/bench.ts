@@ -42,12 +42,12 @@ export class Bench {
   #commands = 0;
 
   /** Asks, and carries on from what came of it. */
-  ask(request: Request, id?: string): Answer<JobEvent> {
+  ask(request: Request, id?: string, on = '2026-03-02'): Answer<JobEvent> {
     this.#commands += 1;
     const answer = decide(this.job, {
       id: id ?? `ask-${this.#commands}`,
       job: 'job-1',
-      at: `2026-03-02T08:${String(Math.floor(this.#commands / 60) % 60).padStart(2, '0')}:${String(this.#commands % 60).padStart(2, '0')}Z`,
+      at: `${on}T08:${String(Math.floor(this.#commands / 60) % 60).padStart(2, '0')}:${String(this.#commands % 60).padStart(2, '0')}Z`,
       actor: 'Ilse Quarrow',
       bench: 'bench 2',
       request,
@@ -67,9 +67,9 @@ export class Bench {
   }
 
   /** Asks what must be refused, and gives what was said. */
-  refused(request: Request): string {
+  refused(request: Request, on?: string): string {
     const before = this.job;
-    const answer = this.ask(request);
+    const answer = this.ask(request, undefined, on);
     if (answer.kind === 'answer') throw new Error(`accepted: ${JSON.stringify(answer.value.fact)}`);
     if (this.job !== before) throw new Error('a refused command changed the job');
     const { what, where, remedy } = answer.refusal;

@@ -1,6 +1,6 @@
-/** @module May this plan be chosen, and may the owner's agreement be noted? */
+/** @module May this plan be chosen? */
 import { chooseName } from '../../engine/nearest-name.ts';
-import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
+import { type Trouble, trouble } from '../../journal/trouble.ts';
 import { centsTogether } from '../../plan/cost.ts';
 import { couplingRows } from '../../plan/coupling-rows.ts';
 import { type Options, optionsOf } from '../../plan/options.ts';
@@ -77,17 +77,24 @@ const sumTrouble = (chosen: readonly Option[], asked: Asked): Trouble => {
     : trouble('the cost, days or hours are not what the choices come to', 'plan', again);
 };
 
-export const choosePlanTrouble = (job: OpenJob, asked: Asked): Trouble => {
+/** The options that are chosen, where each is open and they go together; else what stands in the way. */
+const chosenOf = (
+  job: OpenJob,
+  asked: Asked,
+): { readonly trouble: Trouble; readonly chosen: readonly Option[] } => {
   const slots = slotsOf(job.sheet.engine);
   const wrong = slotTrouble(job, slots, asked);
-  if (wrong !== undefined) return wrong;
+  if (wrong !== undefined) return { trouble: wrong, chosen: [] };
   const open = optionsOf(planQuestionOf(job));
   const ids = new Set(asked.choices.map(({ option }) => option));
   const chosen = open.options.filter(({ id }) => ids.has(id));
-  return optionTrouble(open, asked) ?? couplingTrouble(job, slots, chosen) ?? sumTrouble(chosen, asked);
+  return { trouble: optionTrouble(open, asked) ?? couplingTrouble(job, slots, chosen), chosen };
 };
 
-export const noteAgreementTrouble = (job: OpenJob, asked: RequestOf<'note agreement'>): Trouble =>
-  job.plan === undefined
-    ? trouble('there is no plan to agree to', 'agreement', 'choose a plan first')
-    : blank(asked.name, 'agreement', 'write who agreed');
+/** Whether a plan is open on the readings as they stand, whatever hours it promised before. */
+export const planOpenTrouble = (job: OpenJob, asked: Asked): Trouble => chosenOf(job, asked).trouble;
+
+export const choosePlanTrouble = (job: OpenJob, asked: Asked): Trouble => {
+  const { trouble: wrong, chosen } = chosenOf(job, asked);
+  return wrong ?? sumTrouble(chosen, asked);
+};

@@ -1,0 +1,121 @@
+/** @module Makes an offer of plans as they were solved: in the owner's words, with what the workshop says of itself. */
+import type { Does } from '../engine/engine-type.ts';
+import type { Option, Plan } from '../plan/plan-model.ts';
+import { dayAfter } from '../quantity/day.ts';
+import { labourCost } from '../quantity/money.ts';
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import type { Typed } from '../quantity/typed.ts';
+import type { WorkshopSays } from '../register/workshop.ts';
+import type { RequestOf } from './command.ts';
+import type { OpenJob } from './job.ts';
+import type { LabourLine, OfferedPlan } from './offer.ts';
+import { choosePlan } from './planning.ts';
+import { planNames } from './rules/offer.ts';
+
+export interface PlanToOffer {
+  /** What sets it apart: `longest life`. */
+  readonly title: string;
+  readonly plan: Plan;
+  /** Charged at the workshop's rate, beside its fixed lines. */
+  readonly labourHours?: Typed;
+}
+
+/** What comes with the command, since nothing here knows the time or makes anything up. */
+export interface OfferGiven {
+  readonly at: string;
+  readonly token: string;
+  /** Else as the workshop says. */
+  readonly validDays?: number;
+}
+
+const sized = (words: string, size: string): string =>
+  size === 'standard' ? words : `${words}, size ${size}`;
+
+const whatIsDone = (does: Does, size: string): string => {
+  switch (does) {
+    case 'put back':
+      return 'goes back as it is';
+    case 'machine':
+      return sized('machined', size);
+    case 'sleeve':
+      return sized('sleeved', size);
+    case 'build up':
+      return sized('built up and machined', size);
+    case 'replace':
+      return sized('new', size);
+    case 'exchange':
+      return sized('exchanged for a reconditioned one', size);
+    default:
+      return does satisfies never;
+  }
+};
+
+const putBack = 'put back: ';
+
+/** Why it may go back; else why it may not; else what it is done for. */
+const whyItIsDone = ({ barred }: Plan, { slot, does, reason }: Option): string => {
+  if (does === 'put back') return reason;
+  const bars = barred.filter((one) => one.slot === slot && one.says.startsWith(putBack));
+  return bars.length > 0
+    ? bars.map(({ says }) => says.slice(putBack.length)).join('; ')
+    : 'kept, it would not last as long, or not suit what is renewed beside it';
+};
+
+const labourOf = (
+  { labour, labourRate: rate }: WorkshopSays,
+  { title, labourHours: hours }: PlanToOffer,
+): Answer<readonly LabourLine[]> => {
+  if (hours === undefined) return answer(labour);
+  const where = `offer, ${title}`;
+  if (rate === undefined)
+    return refuse('the workshop has no labour rate', where, 'set one, or leave the hours out');
+  const cents = labourCost(hours, rate);
+  return cents.kind === 'refused'
+    ? { ...cents, refusal: { ...cents.refusal, where } }
+    : answer([...labour, { says: 'labour', cents: cents.value, hours, rate }]);
+};
+
+const offered = (workshop: WorkshopSays, asked: PlanToOffer, name: string): Answer<OfferedPlan> => {
+  const { choices, cents, days, hours } = choosePlan(asked.plan);
+  const labour = labourOf(workshop, asked);
+  if (labour.kind === 'refused') return labour;
+  const told = asked.plan.choices.map((option) => ({
+    what: whatIsDone(option.does, option.size),
+    why: whyItIsDone(asked.plan, option),
+  }));
+  return answer({
+    name,
+    title: asked.title.trim(),
+    choices: choices.map((choice, at) => ({ ...choice, ...(told[at] ?? { what: choice.says, why: '' }) })),
+    cents,
+    days,
+    hours,
+    labour: labour.value,
+  });
+};
+
+/** The request that makes the next offer of a job; refuses hours that cannot be charged. */
+export const makeOffer = (
+  job: OpenJob,
+  workshop: WorkshopSays,
+  plans: readonly PlanToOffer[],
+  { at, token, validDays }: OfferGiven,
+): Answer<RequestOf<'make offer'>> => {
+  const all: OfferedPlan[] = [];
+  for (const [index, asked] of plans.entries()) {
+    const plan = offered(workshop, asked, planNames[index] ?? '');
+    if (plan.kind === 'refused') return plan;
+    all.push(plan.value);
+  }
+  return answer({
+    kind: 'make offer',
+    number: job.offers.length + 1,
+    shop: { name: workshop.name, address: workshop.address },
+    plans: all,
+    taxes: workshop.taxes,
+    currency: job.booked.currency,
+    validUntil: dayAfter(at, validDays ?? workshop.validDays),
+    terms: workshop.terms,
+    token,
+  });
+};
