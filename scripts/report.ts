@@ -2,6 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import type { SerializedError } from 'vitest';
 import type { Reporter, TestCase, TestModule } from 'vitest/node';
+import { staleTable } from './reckonings-report.ts';
 
 const title = (test: TestCase): string => `${test.module.relativeModuleId}: ${test.fullName}`;
 
@@ -28,6 +29,8 @@ export default class CountReporter implements Reporter {
         ...unfinished,
         ...modules.flatMap(moduleFaults),
         ...unhandled.map((error) => `outside any test: ${error.message}`),
+        // Only a run of every test has noted every check.
+        ...(process.env.EVERY_TEST ? [staleTable(modules) ?? []].flat() : []),
       ],
       skipped: withState('skipped').map((test) => {
         const { note } = test.result() as { note?: string };

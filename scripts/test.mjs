@@ -59,7 +59,9 @@ const readReport = (file) => {
 const tests = async () => {
   const folder = mkdtempSync(join(tmpdir(), 'endfloat-test-'));
   const file = join(folder, 'report.json');
-  const env = { ...toolEnvironment, TEST_REPORT: file, CHROMIUM_PATH: chromiumPath() ?? '' };
+  const everyTest = process.argv.length > 2 ? '' : 'yes';
+  const chromium = chromiumPath() ?? '';
+  const env = { ...toolEnvironment, TEST_REPORT: file, EVERY_TEST: everyTest, CHROMIUM_PATH: chromium };
   const args = [tool('vitest/vitest.mjs'), 'run', '--reporter=default', '--reporter=./scripts/report.ts'];
   const { code, output } = await runQuietly(node24, [...args, ...process.argv.slice(2)], { cwd: root, env });
   const report = readReport(file);

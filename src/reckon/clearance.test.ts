@@ -1,6 +1,7 @@
 /** @module Clearance loses the error that both measurements share. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { standardUncertainty, uncertain } from '../quantity/uncertain.ts';
 import { clearance } from './clearance.ts';
 import { reckonByName } from './list.ts';
@@ -19,13 +20,16 @@ describe('clearance', () => {
     ['50.025mm', '49.975mm', 0.05],
     ['1.9685in', '1.9675in', 0.0254],
   ])('of a shaft of %s in a bore of %s is %f mm', (bore, shaft, gap) => {
-    expect(resultsOf({ bore, shaft }).clearance).toEqual({ value: gap, unit: 'mm' });
+    const { clearance: got } = resultsOf({ bore, shaft });
+    expect(got?.unit).toBe('mm');
+    outsideCheck('clearance', 'ISO 286-2, H7/g6 on 50 mm', 'mm', 1e-9)(Number(got?.value), gap);
   });
 
   it('is minus, and called an interference, where the shaft is the larger', () => {
     // source: ISO 286-2, H7/p6 on 50 mm: 1 to 42 µm of interference
     const asked = ask({ bore: '50.000mm', shaft: '50.042mm' });
-    expect(asked.kind === 'answer' && asked.value.results.clearance?.value).toBe(-0.042);
+    const got = asked.kind === 'answer' ? Number(asked.value.results.clearance?.value) : Number.NaN;
+    outsideCheck('clearance', 'ISO 286-2, H7/p6 on 50 mm', 'mm', 1e-9)(got, -0.042);
     expect(asked.kind === 'answer' && asked.value.notes).toEqual([
       'The shaft is the larger: this is an interference.',
     ]);

@@ -1,5 +1,6 @@
 /** @module A figure is given in another unit, with what it is known to. */
 import { describe, expect, it } from 'vitest';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { reckonByName } from './list.ts';
 
 const ask = (value: string, to: string) => reckonByName('convert', { value, to });
@@ -21,6 +22,8 @@ describe('converting', () => {
   ])('%s to %s', (value, to, expected) => {
     const asked = ask(value, to);
     expect(asked.kind === 'answer' && asked.value.results).toEqual({ value: expected });
+    const got = asked.kind === 'answer' ? Number(asked.value.results.value?.value) : Number.NaN;
+    outsideCheck('convert', 'definitions of the units', '%', 1e-9)(got, expected.value);
   });
 
   it.each([

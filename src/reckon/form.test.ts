@@ -1,6 +1,7 @@
 /** @module Ovality and taper from a table, on shapes that are known exactly. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { certain } from '../quantity/uncertain.ts';
 import { ovality, taper } from './form.ts';
 import { reckonByName } from './list.ts';
@@ -30,7 +31,8 @@ describe('form', () => {
     [5, [0, 18, 36], 0],
   ])('of %i lobes seen along %o', (lobes, degrees, ovality) => {
     const table = `${lobed(lobes, degrees)} mm`;
-    expect(resultsOf({ sizes: table }).ovality?.value).toBeCloseTo(ovality, 5);
+    const got = Number(resultsOf({ sizes: table }).ovality?.value);
+    outsideCheck('form', 'exact construction of a lobed circle', 'mm', 5e-6)(got, ovality);
   });
 
   it('of a cone is taper along each axis', () => {
@@ -63,7 +65,8 @@ describe('form', () => {
   it('is in limits with the probability of a folded normal value', () => {
     // source: recomputed: two readings of 2 µm, nothing between them, limit 5 µm: 2 Φ(5 / (2 √2)) - 1 = 0.92290
     const results = resultsOf({ sizes: '98.000, 98.000 mm', repeatability: '0.002mm', greatest: '0.005mm' });
-    expect(results['ovality-conformance']?.value).toBeCloseTo(0.9229, 4);
+    const source = 'folded normal distribution, recomputed: 2 Φ(5 / (2 √2)) − 1';
+    outsideCheck('form', source, '1', 5e-5)(Number(results['ovality-conformance']?.value), 0.9229);
   });
 
   it.each([

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { leftOver, nextStep } from './clean-up.ts';
 import { reckonByName } from './list.ts';
 
@@ -23,7 +24,8 @@ describe('the next undersize', () => {
     ['2.7279in', '2.718'],
   ])('of a worst journal of %s is the published %s in', (worst, size) => {
     const { results } = reckoned('regrind-size', { worst, 'clean-up': '0in', steps });
-    expect(results.size?.value).toBeCloseTo(Number(size) * inch, 9);
+    const source = 'TM 5-3805-262-34, p 4-24';
+    outsideCheck('regrind-size', source, 'mm', 1e-9)(Number(results.size?.value), Number(size) * inch);
   });
 
   it('is none below the last published step, and says by how much it falls short', () => {
@@ -63,7 +65,12 @@ describe('the next oversize', () => {
     // source: by hand, 6.2 − 0.1 − (98.500 − 98.231) / 2 = 5.9655
     const { results } = reckoned('rebore-size', { ...asked, 'least-wall': '5.5mm' });
     expect(results.size?.value).toBe(98.5);
-    expect(results['wall-left']?.value).toBeCloseTo(5.9655, 6);
+    outsideCheck(
+      'rebore-size',
+      'common practice, no source; wall left by hand',
+      'mm',
+      1e-6,
+    )(Number(results['wall-left']?.value), 5.9655);
   });
 
   it('is asked for with both walls or none', () => {

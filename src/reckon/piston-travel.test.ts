@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
 import { crankOf, cranks } from '../../test/cranks.ts';
 import { known } from '../../test/known.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { degrees, mm, type Radians, radians } from '../quantity/brand.ts';
 import { type Crank, topAngle, turning, wholeTravel } from './crank.ts';
 import { reckonByName } from './list.ts';
@@ -62,9 +63,15 @@ describe('piston travel', () => {
     // six cylinders, 3.0 L, bore = stroke, rod 16.6 cm, 3600 rev/min
     const stroke = Math.cbrt((500 * 4) / Math.PI) * 10;
     const crank = crankOf(stroke, 166);
-    expect((travel(crank, degrees(20)) / 10).toFixed(2)).toBe('0.32');
+    const source = 'Pulkrabek, Engineering Fundamentals of the Internal Combustion Engine, Example 2-1';
+    outsideCheck('piston-travel', source, 'cm', 0.005)(travel(crank, degrees(20)) / 10, 0.32);
     const degreesPerSecond = (3600 / 60) * 360;
-    expect(((rate(crank, degrees(20)) * degreesPerSecond) / 1000).toFixed(2)).toBe('6.90');
+    outsideCheck(
+      'piston-travel',
+      source,
+      'm/s',
+      0.005,
+    )((rate(crank, degrees(20)) * degreesPerSecond) / 1000, 6.9);
   });
 
   it('is fastest near 75 degrees, at about 6.54 m/s', () => {
@@ -72,7 +79,12 @@ describe('piston travel', () => {
     // a series; the terms left out come to 0.4 % of the speed and less than a degree
     const crank = crankOf(600, 1000);
     const metresPerSecond = (angle: number): number => (rate(crank, degrees(angle)) * 200 * 6) / 1000;
-    expect(Math.abs(metresPerSecond(75) / 6.54 - 1)).toBeLessThan(0.004);
+    outsideCheck(
+      'piston-travel',
+      'Khurmi, Theory of Machines, fastest piston',
+      '%',
+      0.4,
+    )(metresPerSecond(75), 6.54);
     const fastest = Array.from({ length: 180 }, (_, angle) => angle).reduce((best, angle) =>
       metresPerSecond(angle) > metresPerSecond(best) ? angle : best,
     );

@@ -1,5 +1,6 @@
 /** @module Pooled repeatability asked for by name, against the guide's and the handbook's studies. */
 import { describe, expect, it } from 'vitest';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { reckonByName } from './list.ts';
 import { pooledRepeatability } from './pooled-repeatability.ts';
 
@@ -14,7 +15,13 @@ describe('pooled repeatability', () => {
   it('sums squares about the mean of each size', () => {
     // source: JCGM 100:2008, 4.2.4, by hand: squares of 2 and 0.5 µm² over 2 and 1 degrees of freedom
     const { repeatability, freedom } = resultsOf({ readings: '10.001, 10.003, 10.002; 5.000, 5.001 mm' });
-    expect(repeatability?.value).toBeCloseTo(Math.sqrt(2.5 / 3) / 1000, 9);
+    const source = 'JCGM 100:2008, 4.2.4, by hand';
+    outsideCheck(
+      'pooled-repeatability',
+      source,
+      'mm',
+      1e-9,
+    )(Number(repeatability?.value), Math.sqrt(2.5 / 3) / 1000);
     expect(freedom?.value).toBe(3);
   });
 
@@ -25,7 +32,12 @@ describe('pooled repeatability', () => {
       [-s, -s, 0, s, s].map((off) => (1000 * day + off).toString()).join(', '),
     );
     const { repeatability, freedom } = resultsOf({ readings: `${days.join('; ')} µm` });
-    expect(Number(repeatability?.value) * 1000).toBeCloseTo(85, 0);
+    outsideCheck(
+      'pooled-repeatability',
+      'JCGM 100:2008, H.5.2.3',
+      'µV',
+      0.5,
+    )(Number(repeatability?.value) * 1000, 85);
     expect(freedom?.value).toBe(40);
   });
 

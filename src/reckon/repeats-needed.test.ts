@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { verdictOf } from '../measure/guard-band.ts';
 import { reckonByName } from './list.ts';
 import { repeatsNeeded } from './repeats-needed.ts';
@@ -33,7 +34,8 @@ describe('readings needed', () => {
   it('go by the guard band and the root of their number', () => {
     // source: ISO 14253-1:2017, 1.645 u; JCGM 100:2008, 4.2.3, s / √n: a repeat of 3 µm at 2 µm from the limit needs
     // (1.645 · 3 / 2)² = 6.09 readings
-    expect(repeatsNeeded(-2, 3, 0, { greatest: 0 }, 0.95)).toBe(7);
+    const source = 'ISO 14253-1:2017 with JCGM 100:2008, 4.2.3, by hand: (1.645 · 3 / 2)² is 6.09';
+    outsideCheck('repeats-needed', source, '1', 0)(repeatsNeeded(-2, 3, 0, { greatest: 0 }, 0.95), 7);
     expect(repeatsNeeded(-2, 0, 1, { greatest: 0 }, 0.95)).toBe(1);
     expect(repeatsNeeded(0, 1, 0, { greatest: 0 }, 0.95)).toBe(Infinity);
   });

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { certain, standardUncertainty, uncertain } from '../quantity/uncertain.ts';
 import { reckonByName } from './list.ts';
 import { ringGapFromBore } from './ring-gap-from-bore.ts';
@@ -9,7 +10,8 @@ import { ringGapFromBore } from './ring-gap-from-bore.ts';
 describe('a ring gap', () => {
   it('opens by 0.314 mm for a tenth in the bore', () => {
     // source: circumference of a circle, π d
-    expect(ringGapFromBore(certain(0.3), certain(98), certain(98.1)).value).toBeCloseTo(0.3 + 0.314159, 5);
+    const { value } = ringGapFromBore(certain(0.3), certain(98), certain(98.1));
+    outsideCheck('ring-gap-from-bore', 'circumference of a circle', 'mm', 1e-6)(value, 0.3 + 0.314159);
   });
 
   it('keeps the length of the ring: gap there and back is the gap', () => {

@@ -1,6 +1,7 @@
 /** @module A size asked for by name, against what the guide and the workshop say of each part of it. */
 import { describe, expect, it } from 'vitest';
 import { micrometer, reading, typed } from '../../test/engines/small-engine.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
 import { reckonByName } from './list.ts';
 import { sizeFromReadings } from './size.ts';
@@ -16,7 +17,9 @@ const ask = (texts: Readonly<Record<string, string>>) => {
 describe('a size', () => {
   it('has the zero taken off', () => {
     // source: a micrometer with zero error +0.04 that shows 5.72 has read 5.68 (workshop practice, public pages)
-    expect(ask({ readings: '5.72mm', zero: '0.04mm' }).results.size?.value).toBe(5.68);
+    const source = 'a micrometer with zero error +0.04, workshop practice, public pages';
+    const got = Number(ask({ readings: '5.72mm', zero: '0.04mm' }).results.size?.value);
+    outsideCheck('size', source, 'mm', 1e-9)(got, 5.68);
   });
 
   it('is the mean of its repeats, known as their spread and the instrument allow', () => {
@@ -27,7 +30,13 @@ describe('a size', () => {
     const repeats = (9 * 0.0015 ** 2 + 2 * 0.001 ** 2) / 11 / 3;
     const step = 0.0005 ** 2 / 3;
     const heat = (54.981 * 11.5e-6) ** 2 / 3;
-    expect(size?.u).toBeCloseTo(Math.sqrt(repeats + 0.004 ** 2 / 3 + step + (0.0015 ** 2 + step) + heat), 8);
+    const byHand = Math.sqrt(repeats + 0.004 ** 2 / 3 + step + (0.0015 ** 2 + step) + heat);
+    outsideCheck(
+      'size',
+      'JCGM 100:2008, 4.2.3, 4.2.4, 4.3.7, by hand',
+      'mm',
+      5e-9,
+    )(size?.u ?? Number.NaN, byHand);
   });
 
   it('of warm aluminium by a steel instrument is brought to 20 °C', () => {
@@ -38,7 +47,8 @@ describe('a size', () => {
       material: 'aluminium',
       zero: '0mm',
     }).results;
-    expect(size?.value).toBeCloseTo(99.99, 3);
+    const source = 'tables of expansion: 100 mm of aluminium by 10 °C more than steel is 0.010 to 0.0115 mm';
+    outsideCheck('size', source, 'mm', 0.0015)(Number(size?.value), 99.99);
   });
 
   it('is nothing of no readings, and known the better the more there are', () => {

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { verdictOf } from '../measure/guard-band.ts';
 import { reckonByName } from './list.ts';
 import { settledBy } from './verdict.ts';
@@ -16,14 +17,24 @@ describe('a verdict', () => {
   it('has the printed probability of conformance', () => {
     // source: JCGM 106:2012, 7.3 example (limit -5.40, measured -5.47, u 0.05: 0.92), as a length
     const { results } = ask({ size: '-5.47 ± 0.098 mm', greatest: '-5.40mm' });
-    expect(results.conformance?.value).toBeCloseTo(0.92, 2);
+    outsideCheck(
+      'verdict',
+      'JCGM 106:2012, 7.3, example',
+      '1',
+      0.005,
+    )(Number(results.conformance?.value), 0.92);
     expect(results.verdict).toEqual({ value: 'unsure', unit: '' });
   });
 
   it('keeps the guard band of ISO 14253-1', () => {
     // source: ISO 14253-1:2017: 1.65 u at 95 % and one limit (1.645 rounded up)
     const { results } = ask({ size: '54.990 ± 0.00196 mm', least: '54.980mm', greatest: '55.000mm' });
-    expect(results['guard-band']?.value).toBeCloseTo(0.001645, 6);
+    outsideCheck(
+      'verdict',
+      'ISO 14253-1:2017, 1.645 u at 95 %',
+      'mm',
+      5e-7,
+    )(Number(results['guard-band']?.value), 0.001645);
     expect(results.verdict?.value).toBe('within');
   });
 

@@ -2,6 +2,7 @@
 import { unit as mathUnit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { convert, type Dimension, unitsOf } from '../../src/quantity/unit.ts';
+import { outsideCheck } from '../outside-check.ts';
 import { ask, lacking } from './program.ts';
 
 /** What each unit is called in `units` and in mathjs; missing where mathjs has none. Temperatures are apart. */
@@ -122,6 +123,8 @@ describe('every conversion', () => {
     const byPair = new Map(pairs.map((pair, index) => [pair, told[index]]));
     // it prints 15 digits; a shifted temperature loses one more
     expect(disagreeing((pair) => byPair.get(pair), 2e-14)).toEqual([]);
+    const alike = outsideCheck('convert', 'the program units, every pair of units', '%', 1e-10);
+    for (const pair of pairs) alike(ours(pair), byPair.get(pair) ?? Number.NaN);
   });
 
   it('agrees with mathjs', () => {

@@ -2,6 +2,7 @@
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
+import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import type { Picture } from './picture.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
 import { ringGapPicture } from './ring-gap.ts';
@@ -23,4 +24,6 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'pooled-repeatability': pooledPicture,
   form: formPicture,
   'ring-gap-from-bore': ringGapPicture,
+  'regrind-size': regrindSizePicture,
+  'rebore-size': reboreSizePicture,
 };
