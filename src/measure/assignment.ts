@@ -1,64 +1,86 @@
 /** @module Who goes with whom at least cost: the assignment problem, exactly. */
 
-/**
- * Assigns each row its own column so that the sum of costs is least.
- *
- * @param cost  square, finite; anything else is a mistake of the caller and throws
- * @returns the column of each row
- * @source  shortest augmenting paths with potentials (H. W. Kuhn 1955, J. Munkres 1957), n³ steps
- * @example assign([[4, 1, 3], [2, 0, 5], [3, 2, 2]]) // [1, 0, 2]
- */
-export const assign = (cost: readonly (readonly number[])[]): readonly number[] => {
-  const size = cost.length;
-  if (!cost.every((row) => row.length === size && row.every(Number.isFinite))) {
-    throw new RangeError('costs of an assignment must be a square of finite numbers');
-  }
-  const at = (row: number, column: number): number => cost[row]?.[column] ?? Number.POSITIVE_INFINITY;
-  const rowOf = new Array<number>(size).fill(-1);
-  const rowPotential = new Array<number>(size).fill(0);
-  const columnPotential = new Array<number>(size).fill(0);
-  const take = (values: readonly number[], index: number): number => values[index] ?? 0;
+/** A least assignment with its proof: each cost is at least its row's price plus its column's, and those taken are no more. */
+export interface Assignment {
+  /** The column of each row. */
+  readonly columns: readonly number[];
+  readonly rowPrices: readonly number[];
+  /** 0 or below; 0 for every column that no row took. */
+  readonly columnPrices: readonly number[];
+}
 
-  for (let start = 0; start < size; start += 1) {
-    const least = new Array<number>(size).fill(Number.POSITIVE_INFINITY);
-    const from = new Array<number>(size).fill(-1);
+/**
+ * Assigns each row a column of its own so that the sum of costs is least.
+ *
+ * @param cost  as many columns as rows or more, each row as long as the first; Infinity where a row may not take a
+ *   column; anything else is a mistake of the caller and throws
+ * @returns the column of each row with the prices that prove it; undefined where the rows cannot all be served
+ * @source  shortest augmenting paths with prices (H. W. Kuhn 1955, J. Munkres 1957), rows² × columns steps
+ * @example assign([[4, 1, 3], [2, 0, 5], [3, 2, 2]])?.columns // [1, 0, 2]
+ */
+export const assign = (cost: readonly (readonly number[])[]): Assignment | undefined => {
+  const rows = cost.length;
+  const columns = cost[0]?.length ?? 0;
+  const sound = (each: number): boolean => each > Number.NEGATIVE_INFINITY;
+  if (columns < rows || !cost.every((row) => row.length === columns && row.every(sound))) {
+    throw new RangeError('costs of an assignment are numbers, with a column for each row at least');
+  }
+  const rowOf = new Int32Array(columns).fill(-1);
+  const rowPrices = new Float64Array(rows);
+  const columnPrices = new Float64Array(columns);
+  const take = (values: Float64Array | Int32Array, index: number): number => values[index] ?? 0;
+
+  for (let start = 0; start < rows; start += 1) {
+    const least = new Float64Array(columns).fill(Number.POSITIVE_INFINITY);
+    const from = new Int32Array(columns).fill(-1);
     const reached: number[] = [];
+    const away = Array.from({ length: columns }, (_, column) => column);
     let row = start;
     let column = -1;
+    let travelled = 0;
+    // Lengths of paths from the start; prices change once, when a free column is reached.
     do {
+      const costs = cost[row] ?? [];
+      const base = travelled - take(rowPrices, row);
       let next = -1;
       let step = Number.POSITIVE_INFINITY;
-      for (let j = 0; j < size; j += 1) {
-        if (reached.includes(j)) continue;
-        const slack = at(row, j) - take(rowPotential, row) - take(columnPotential, j);
-        if (slack < take(least, j)) {
-          least[j] = slack;
+      for (let k = 0; k < away.length; k += 1) {
+        const j = away[k] ?? 0;
+        const length = base + (costs[j] ?? Number.POSITIVE_INFINITY) - take(columnPrices, j);
+        if (length < take(least, j)) {
+          least[j] = length;
           from[j] = column;
         }
-        if (take(least, j) < step) {
-          step = take(least, j);
-          next = j;
+        const known = take(least, j);
+        if (known < step) {
+          step = known;
+          next = k;
         }
       }
-      rowPotential[start] = take(rowPotential, start) + step;
-      for (const j of reached) {
-        const held = take(rowOf, j);
-        rowPotential[held] = take(rowPotential, held) + step;
-        columnPotential[j] = take(columnPotential, j) - step;
-      }
-      for (let j = 0; j < size; j += 1) if (!reached.includes(j)) least[j] = take(least, j) - step;
-      reached.push(next);
-      column = next;
-      row = take(rowOf, next);
+      if (next < 0) return undefined;
+      travelled = step;
+      column = away[next] ?? -1;
+      reached.push(column);
+      away[next] = away.at(-1) ?? -1;
+      away.pop();
+      row = take(rowOf, column);
     } while (row !== -1);
+    rowPrices[start] = take(rowPrices, start) + travelled;
+    for (const j of reached) {
+      const held = take(rowOf, j);
+      const slack = travelled - take(least, j);
+      if (held === -1) continue;
+      rowPrices[held] = take(rowPrices, held) + slack;
+      columnPrices[j] = take(columnPrices, j) - slack;
+    }
     // Back along the path, each row takes the column that it was reached from.
     while (column !== -1) {
-      const before = from[column] ?? -1;
+      const before = take(from, column);
       rowOf[column] = before === -1 ? start : take(rowOf, before);
       column = before;
     }
   }
-  const columns = new Array<number>(size).fill(-1);
-  for (const [column, row] of rowOf.entries()) columns[row] = column;
-  return columns;
+  const taken = new Array<number>(rows).fill(-1);
+  for (const [column, row] of rowOf.entries()) if (row !== -1) taken[row] = column;
+  return { columns: taken, rowPrices: [...rowPrices], columnPrices: [...columnPrices] };
 };

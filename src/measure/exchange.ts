@@ -51,9 +51,10 @@ const waysRound = (places: number, among: number): number => {
  */
 export const exchanges = ({ places, surprise, chance }: ExchangeQuestion): readonly Exchange[] => {
   const move = -Math.log(chance) / 2;
-  const columns = assign(
-    places.map((_, owner) => places.map((_at, at) => surprise(owner, at) + (owner === at ? 0 : move))),
+  const cost = places.map((_, owner) =>
+    places.map((_at, at) => surprise(owner, at) + (owner === at ? 0 : move)),
   );
+  const columns = assign(cost)?.columns ?? [];
   const name = (index: number): string => places[index] ?? '';
   return cyclesOf(columns).map((cycle) => {
     const gain = cycle.reduce(

@@ -1,53 +1,7 @@
 /** @module What swapped shim packs must be told by. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { eightByEight } from '../../test/eight-by-eight.ts';
-import { assign } from './assignment.ts';
 import { swappedPacks } from './swapped-packs.ts';
-
-describe('assignment', () => {
-  it('solves a published 8 by 8 problem', () => {
-    expect(assign(eightByEight.costs).map((column) => column + 1)).toEqual(eightByEight.columns);
-  });
-
-  it.each([
-    [[[Number.NaN]]],
-    [
-      [
-        [1, Number.POSITIVE_INFINITY],
-        [1, 1],
-      ],
-    ],
-    [[[1, 2]]],
-  ])('does not search for ever among %j', (cost) => {
-    expect(() => assign(cost)).toThrow(RangeError);
-  });
-
-  it('costs no more than any order of the columns', () => {
-    const orders = (items: readonly number[]): readonly (readonly number[])[] =>
-      items.length === 0
-        ? [[]]
-        : items.flatMap((item) =>
-            orders(items.filter((other) => other !== item)).map((rest) => [item, ...rest]),
-          );
-    const square = fc.integer({ min: 1, max: 5 }).chain((size) =>
-      fc.array(fc.array(fc.integer({ min: -9, max: 9 }), { minLength: size, maxLength: size }), {
-        minLength: size,
-        maxLength: size,
-      }),
-    );
-    fc.assert(
-      fc.property(square, (cost) => {
-        const sum = (columns: readonly number[]) =>
-          columns.reduce((total, column, row) => total + (cost[row]?.[column] ?? Number.NaN), 0);
-        const least = Math.min(...orders(cost.map((_, index) => index)).map(sum));
-        const columns = assign(cost);
-        expect(new Set(columns).size).toBe(cost.length);
-        expect(sum(columns)).toBe(least);
-      }),
-    );
-  });
-});
 
 const pumps = (count: number) => Array.from({ length: count }, (_, index) => `pump.${index + 1}`);
 

@@ -1,5 +1,6 @@
 /** @module The stand-alone sums by name: one line each. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { assignReckoning } from './assign-reckoning.ts';
 import { clearanceReckoning } from './clearance.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
@@ -31,6 +32,7 @@ export const reckonings: readonly Reckoning[] = [
   ringGapReckoning,
   regrindSizeReckoning,
   reboreSizeReckoning,
+  assignReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */
