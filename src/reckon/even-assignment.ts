@@ -12,25 +12,36 @@ const openAt = (costs: Costs, most: number): Open =>
     return open;
   });
 
-const serves = (open: Open, columns: number): boolean => !matching(open, columns).includes(-1);
+/** The greatest cost of some assignment none of whose costs is more than `most`; undefined where there is none. */
+const servedWithin = (costs: Costs, columns: number, most: number): number | undefined => {
+  const taken = matching(openAt(costs, most), columns);
+  return taken.includes(-1)
+    ? undefined
+    : taken.reduce((worst, column, row) => Math.max(worst, costs[row]?.[column] ?? 0), 0);
+};
 
-/** The least greatest cost: no lower than the best of any row, found between that and the greatest by halving. */
+/**
+ * The least greatest cost of assignments, where there are any: no lower than the best of every row, found from there
+ * by steps that double until one serves, and then by halving.
+ */
 const bottleneck = (costs: Costs, columns: number): number => {
-  const finite = costs.flat().filter(Number.isFinite);
-  let low = costs.reduce(
-    (worst, row) =>
-      Math.max(
-        worst,
-        row.reduce((a, b) => Math.min(a, b), Infinity),
-      ),
-    0,
-  );
-  if (serves(openAt(costs, low), columns)) return low;
-  let high = finite.reduce((worst, each) => Math.max(worst, each), low);
+  let low = 0;
+  for (const row of costs) {
+    let best = Number.POSITIVE_INFINITY;
+    for (const cost of row) if (cost < best) best = cost;
+    low = Math.max(low, best);
+  }
+  let high = servedWithin(costs, columns, low);
+  for (let step = Math.max(1, low / 8); high === undefined; step *= 2) {
+    high = servedWithin(costs, columns, low + step);
+    if (high === undefined) low += step;
+  }
+  low = Math.floor(low);
   while (high - low > 1) {
     const middle = Math.floor((low + high) / 2);
-    if (serves(openAt(costs, middle), columns)) high = middle;
-    else low = middle;
+    const served = servedWithin(costs, columns, middle);
+    if (served === undefined) low = middle;
+    else high = served;
   }
   return high;
 };
@@ -47,29 +58,35 @@ const earliest = (costs: Costs, { columns, rowPrices, columnPrices }: Assignment
   const count = columnPrices.length;
   const holder = new Int32Array(count).fill(-1);
   for (const [row, column] of columnOf.entries()) holder[column] = row;
-  const tight = (row: number, column: number): boolean =>
-    costs[row]?.[column] === (rowPrices[row] ?? 0) + (columnPrices[column] ?? 0);
-  const unpriced = (column: number): boolean => columnPrices[column] === 0;
+  const tight = columnOf.map((_, row) => {
+    const price = rowPrices[row] ?? 0;
+    const mine: number[] = [];
+    for (let column = 0; column < count; column += 1)
+      if (costs[row]?.[column] === price + (columnPrices[column] ?? 0)) mine.push(column);
+    return mine;
+  });
+  const rowsAt: number[][] = columnPrices.map(() => []);
+  for (const [row, open] of tight.entries()) for (const column of open) rowsAt[column]?.push(row);
 
   for (let row = 0; row < columnOf.length; row += 1) {
     const left = columnOf[row] ?? -1;
+    const earlier = (tight[row] ?? []).filter((column) => column < left);
+    if (earlier.length === 0) continue;
     // For each column whose holder can be brought to the one left: the column to which the holder goes first.
     const toward = new Map<number, number>([[left, -1]]);
     let unusedGoes = -1;
     for (const column of toward.keys()) {
-      if (unusedGoes < 0 && unpriced(column)) {
+      if (unusedGoes < 0 && columnPrices[column] === 0) {
         unusedGoes = column;
         for (let other = 0; other < count; other += 1)
           if (holder[other] === -1 && !toward.has(other)) toward.set(other, column);
       }
-      for (let other = row + 1; other < columnOf.length; other += 1) {
+      for (const other of rowsAt[column] ?? []) {
         const held = columnOf[other] ?? -1;
-        if (!toward.has(held) && tight(other, column)) toward.set(held, column);
+        if (other > row && !toward.has(held)) toward.set(held, column);
       }
     }
-    let first = left;
-    for (let column = 0; column < left && first === left; column += 1)
-      if (toward.has(column) && tight(row, column)) first = column;
+    const first = earlier.find((column) => toward.has(column)) ?? left;
     for (let from = first, mover = row; from !== -1; ) {
       const displaced = holder[from] ?? -1;
       holder[from] = mover;
@@ -99,7 +116,7 @@ export interface Evenly {
  *   any of them may take
  * @source  greatest: halving over matchings (Hopcroft and Karp 1973); sum: shortest augmenting paths; order: exchange
  *   along pairs of no slack; rows that cannot be served: P. Hall (1935)
- * @example evenAssignment([[1, 5], [2, 4]]) // { columns: [0, 1], greatest: 4, sum: 5 }
+ * @example evenAssignment([[1, 5], [2, 4]]) // { kind: 'assigned', columns: [0, 1], greatest: 4, sum: 5 }
  */
 export const evenAssignment = (costs: Costs): Evenly | (Crowd & { readonly kind: 'crowded' }) => {
   const columns = costs[0]?.length ?? 0;
