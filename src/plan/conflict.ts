@@ -1,5 +1,8 @@
-/** @module Why no plan exists: a set of demands and rules of which none can be left out of the conflict. */
-import { lpText, type Model } from './model.ts';
+/** @module Why no plan exists: the fewest demands and rules that cannot be kept together, in words. */
+import { conflictSet, type Together } from './conflict-set.ts';
+import type { Effort } from './effort.ts';
+import { anyPlan } from './finder.ts';
+import type { Model } from './model.ts';
 import type { Barred, Conflict, Option, Solve } from './plan-model.ts';
 import type { Slot } from './slot.ts';
 
@@ -16,38 +19,34 @@ const openWords = (slot: Slot, options: readonly Option[], barred: readonly Barr
   return shut.length === 0 ? open : `${open}; not open: ${shut.join('; ')}`;
 };
 
-/**
- * Drops one rule or demand after the other and keeps only those without which a plan would exist.
- *
- * Rules of the engine are tried first, so that what is left names demands wherever they take part.
- */
-const irreducible = async (model: Model, solve: Solve): Promise<readonly string[]> => {
-  let rows = model.rows;
-  for (const stands of new Set(model.rows.map((row) => row.stands))) {
-    if (stands === '') continue;
-    const without = rows.filter((row) => row.stands !== stands);
-    const { status } = await solve(lpText({ ...model, rows: without }, []));
-    if (status === 'infeasible') rows = without;
-  }
-  return [...new Set(rows.map(({ stands }) => stands))].filter((stands) => stands !== '');
-};
-
+/** @returns the conflict, the smallest where that is found in the time allowed; undefined where it was stopped */
 export const conflictOf = async (
   title: string,
   slots: readonly Slot[],
   model: Model,
   barred: readonly Barred[],
   solve: Solve,
-): Promise<Conflict> => {
-  const demands = (await irreducible(model, solve)).map((stands) => {
-    const slot = slots.find((each) => stands === `${each.title} must be settled`);
-    return slot ? `${stands}: ${openWords(slot, model.options, barred)}` : stands;
-  });
-  return {
-    kind: 'conflict',
-    what: 'no plan satisfies all of this together',
-    where: title,
-    remedy: 'let go of one of them, or add an offer that helps',
-    demands,
+  effort: Effort = {},
+): Promise<Conflict | undefined> => {
+  const together: Together = async (rules) => {
+    const kept = new Set(['', ...rules]);
+    const rows = model.rows.filter(({ stands }) => kept.has(stands));
+    const open = await anyPlan(slots, { ...model, rows }, solve, effort);
+    return open === 'stopped' ? undefined : open;
   };
+  // Rules of the engine stand before demands, so that what is named is demands wherever they take part.
+  const rules = [...new Set(model.rows.map(({ stands }) => stands))].filter((stands) => stands !== '');
+  const found = await conflictSet(rules, together);
+  return (
+    found && {
+      kind: 'conflict',
+      what: 'no plan satisfies all of this together',
+      where: title,
+      remedy: 'let go of one of them, or add an offer that helps',
+      demands: found.map((stands) => {
+        const slot = slots.find((each) => stands === `${each.title} must be settled`);
+        return slot ? `${stands}: ${openWords(slot, model.options, barred)}` : stands;
+      }),
+    }
+  );
 };

@@ -74,6 +74,8 @@ export interface Plan {
   readonly newParts: number;
   /** Cost below which no plan exists; equal to cents, since the optimum is proved. */
   readonly bound: number;
+  /** By which proof: every combination weighed by the sweep, or the bounds of a general solver. */
+  readonly provedBy: 'sweep' | 'solver';
 }
 
 /** No plan exists: a set of demands and limits none of which can be left out of the conflict. */
@@ -88,8 +90,8 @@ export interface NotYet {
   readonly missing: readonly string[];
 }
 
-/** The solver's time ran out before the optimum was proved. */
-interface Stopped extends Refusal {
+/** The solver's time ran out before the optimum was proved, or a person stopped it. */
+export interface Stopped extends Refusal {
   readonly kind: 'stopped';
 }
 

@@ -6,6 +6,8 @@ import { hours } from '../../src/quantity/brand.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
 import { wornQuillfeather } from '../engines/worn-quillfeather.ts';
 
+/** Nothing is left to the sweep, so that the solver is asked. */
+const solverAlone = { widest: 0 };
 const question = { sheet: wornQuillfeather, findings: [], hoursRun: hours(6000), demands: {} };
 
 /** HiGHS, but from the given call on every answer is changed. */
@@ -22,19 +24,41 @@ const changedFrom = async (call: number, change: (answer: LinearAnswer) => Linea
 describe('a solver whose time runs out', () => {
   it.each([1, 2, 3, 4])('gives no plan, at stage %i as at any other', async (call) => {
     const solve = await changedFrom(call, (answer) => ({ ...answer, status: 'stopped' }));
-    const planned = await planEngine(question, solve);
+    const planned = await planEngine(question, solve, solverAlone);
     expect(planned).toMatchObject({ kind: 'stopped', where: wornQuillfeather.engine.title });
+  });
+});
+
+describe('a person who stops the work', () => {
+  it('gets no plan, whichever method is at it', async () => {
+    const solve = await highsSolver();
+    for (const widest of [0, 1_000])
+      expect(await planEngine(question, solve, { widest, stop: () => true })).toMatchObject({
+        kind: 'stopped',
+      });
+  });
+
+  it('gets no conflict either', async () => {
+    let asked = 0;
+    const stop = () => {
+      asked += 1;
+      return asked > 1;
+    };
+    const demands = { cents: 0 };
+    expect(await planEngine({ ...question, demands }, await highsSolver(), { stop })).toMatchObject({
+      kind: 'stopped',
+    });
   });
 });
 
 describe('a solver that answers wrongly', () => {
   it('is a fault when it leaves out a column', async () => {
     const solve = await changedFrom(1, (answer) => ({ ...answer, columns: {} }));
-    await expect(planEngine(question, solve)).rejects.toThrow('left out');
+    await expect(planEngine(question, solve, solverAlone)).rejects.toThrow('left out');
   });
 
   it('is a fault when it loses a plan that it had found', async () => {
     const solve = await changedFrom(2, (answer) => ({ ...answer, status: 'infeasible' }));
-    await expect(planEngine(question, solve)).rejects.toThrow('lost a plan');
+    await expect(planEngine(question, solve, solverAlone)).rejects.toThrow('lost a plan');
   });
 });

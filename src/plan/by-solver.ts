@@ -1,15 +1,9 @@
-/** @module The one best plan: least cost, then fewest days, then fewest new parts, then a stable order. */
-import { besideOptions } from './cost.ts';
+/** @module Best plans by a general solver of mixed-integer programs: one model a stage, each keeping what is reached. */
+import type { FindBest, Open } from './best.ts';
 import { costTerms, lpText, type Model, newPartTerms } from './model.ts';
-import type { LinearAnswer, Option, SetUp, Solve } from './plan-model.ts';
-import { daysColumn, optionColumn, type Row, type Terms } from './row.ts';
+import type { LinearAnswer, Option, Solve } from './plan-model.ts';
+import { columnsWhere, daysColumn, optionColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
-
-export interface Optimum {
-  readonly chosen: readonly Option[];
-  readonly setUps: readonly SetUp[];
-  readonly cents: number;
-}
 
 /** Ranks are joined into one number up to this, so that a solver's tolerance cannot blur them. */
 const greatestRank = 1e6;
@@ -48,35 +42,44 @@ const rankTerms = (slots: readonly Slot[], { options }: Model): readonly Terms[]
   return [...groups, terms].toReversed();
 };
 
+/** No option that is not open. */
+const openRow = ({ options }: Model, open: Open): Row => ({
+  stands: '',
+  terms: columnsWhere(options, (option) => !open(option)),
+  relation: '=',
+  bound: 0,
+});
+
 /**
- * The optimum, proved at each stage, or why there is none.
+ * Best plans by a general solver, proved at each stage.
  *
  * Each stage keeps what the ones before have reached. Costs, days to a quarter and counts of parts are held with a
  * margin far below their smallest step and above the solver's tolerance.
  */
-export const optimumOf = async (
-  slots: readonly Slot[],
-  model: Model,
-  solve: Solve,
-): Promise<Optimum | 'no plan' | 'stopped'> => {
+export const bySolver = (slots: readonly Slot[], model: Model, solve: Solve): FindBest => {
   const cost = costTerms(model);
-  const first = await solve(lpText(model, cost));
-  if (first.status === 'infeasible') return 'no plan';
-  let last = optimal(first, model);
-  if (!last) return 'stopped';
-  const cents = Math.round(last.objective);
-  let days = 0;
-  let held = [...model.rows, atMost(cost, cents + 0.5)];
   const daysTerms: Terms = [[1, daysColumn]];
-  for (const terms of [daysTerms, newPartTerms(model), ...rankTerms(slots, model)]) {
-    last = optimal(await solve(lpText({ ...model, rows: held }, terms)), model);
+  return async (open) => {
+    let held: readonly Row[] = [...model.rows, openRow(model, open)];
+    const first = await solve(lpText({ ...model, rows: held }, cost));
+    if (first.status === 'infeasible') return 'no plan';
+    let last = optimal(first, model);
     if (!last) return 'stopped';
-    if (terms === daysTerms) days = Math.max(0, last.objective);
-    held = [
-      ...held,
-      terms === daysTerms ? atMost(terms, days + 1e-4) : atMost(terms, Math.round(last.objective) + 0.5),
-    ];
-  }
-  const chosen = chosenBy(last, model);
-  return { chosen, setUps: besideOptions(chosen), cents };
+    const cents = Math.round(last.objective);
+    held = [...held, atMost(cost, cents + 0.5)];
+    for (const terms of [daysTerms, newPartTerms(model), ...rankTerms(slots, model)]) {
+      last = optimal(await solve(lpText({ ...model, rows: held }, terms)), model);
+      if (!last) return 'stopped';
+      const reached =
+        terms === daysTerms ? Math.max(0, last.objective) + 1e-4 : Math.round(last.objective) + 0.5;
+      held = [...held, atMost(terms, reached)];
+    }
+    return { kind: 'best', chosen: chosenBy(last, model), cents, provedBy: 'solver' };
+  };
+};
+
+/** Whether the rules leave any plan at all. */
+export const anyBySolver = async (model: Model, solve: Solve): Promise<boolean | 'stopped'> => {
+  const { status } = await solve(lpText(model, []));
+  return status === 'stopped' ? status : status === 'optimal';
 };
