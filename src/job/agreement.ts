@@ -26,7 +26,10 @@ export const afterPlan = (job: OpenJob, told: FactOf<'plan chosen'>, signed: Sig
     offer?.accepted === undefined && offer?.plans.some((plan) => sameChoices(plan.choices, choices));
   const ended = { ...signed, why: 'the shop has chosen a plan anew' };
   const open = kept ? job : superseded(job, ended);
-  return { ...asksAgain(open, ended), plan: { choices, cents, days, hours, ...signed } };
+  return {
+    ...asksAgain(open, ended),
+    plan: { choices, cents, days, hours, ...signed, ordersBefore: job.orders.size },
+  };
 };
 
 export const afterOffer = (job: OpenJob, offer: OfferMade, signed: Signed): OpenJob => {
@@ -49,5 +52,10 @@ export const afterAgreement = (job: OpenJob, told: FactOf<'owner agreed'>, signe
   );
   if (plan === undefined) return { ...open, offers, agreed };
   const { choices, cents, days, hours } = plan;
-  return { ...open, offers, agreed, plan: { choices, cents, days, hours, ...signed } };
+  return {
+    ...open,
+    offers,
+    agreed,
+    plan: { choices, cents, days, hours, ...signed, ordersBefore: job.orders.size },
+  };
 };

@@ -20,6 +20,11 @@ export type Request =
   | Asked<'plan chosen', 'choose plan'>
   | Asked<'offer made', 'make offer'>
   | Asked<'owner agreed', 'note agreement'>
+  | Asked<'order placed', 'place order'>
+  | Asked<'delivery received', 'receive delivery'>
+  | Asked<'certificate noted', 'note certificate'>
+  | Asked<'line sent back', 'send back'>
+  | Asked<'line accepted', 'accept line'>
   | Asked<'pack fitted', 'fit pack'>
   | Asked<'operation done', 'do operation'>
   | Asked<'run step logged', 'log run step'>

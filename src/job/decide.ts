@@ -8,12 +8,19 @@ import { facts } from './fact-shape.ts';
 import type { Job, OpenJob } from './job.ts';
 import { factOf } from './read-command.ts';
 import { bookInTrouble } from './rules/booking.ts';
+import {
+  acceptLineTrouble,
+  noteCertificateTrouble,
+  receiveDeliveryTrouble,
+  sendBackTrouble,
+} from './rules/delivery.ts';
 import { answerDoubtTrouble } from './rules/doubt.ts';
 import { noteFindingTrouble, noteSizeTrouble } from './rules/finding.ts';
 import { handOverTrouble } from './rules/hand-over.ts';
 import { bringInstrumentTrouble } from './rules/instrument.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
 import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
+import { placeOrderTrouble } from './rules/order.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
@@ -49,6 +56,16 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
       return noteAgreementTrouble(job, request, at);
     case 'make offer':
       return makeOfferTrouble(job, request, at);
+    case 'place order':
+      return placeOrderTrouble(job, request);
+    case 'receive delivery':
+      return receiveDeliveryTrouble(job, request);
+    case 'note certificate':
+      return noteCertificateTrouble(job, request);
+    case 'send back':
+      return sendBackTrouble(job, request);
+    case 'accept line':
+      return acceptLineTrouble(job, request);
     case 'fit pack':
       return fitPackTrouble(job, request);
     case 'do operation':

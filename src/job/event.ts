@@ -1,4 +1,5 @@
 /** @module The events of a job: what happened, in the order in which it happened. They are only ever added. */
+import type { CrackTestBy, Does } from '../engine/engine-type.ts';
 import type { JournalEvent } from '../journal/event.ts';
 import type { DecisionRule } from '../measure/decision-rule.ts';
 import type { Instrument } from '../measure/instrument.ts';
@@ -14,7 +15,7 @@ export type FindingGrade = 'slight' | 'marked' | 'severe';
 
 /** How a part was tested for cracks, and what it showed. */
 export interface CrackTest {
-  readonly by: 'dye penetrant' | 'magnetic particles' | 'pressure';
+  readonly by: CrackTestBy;
   readonly showed: 'no crack' | 'a crack';
 }
 
@@ -22,6 +23,27 @@ export interface CrackTest {
 export interface ShimCount {
   readonly thickness: Typed;
   readonly count: number;
+}
+
+/** One line of an order, by the id that the order list gave it. */
+export interface OrderedLine {
+  readonly line: string;
+  /** In words, as it was ordered. */
+  readonly says: string;
+  /** What is done with which component, to which size; left out for parts that are used but once. */
+  readonly does?: Exclude<Does, 'put back'>;
+  readonly component?: string;
+  readonly size?: string;
+  readonly places: readonly string[];
+  readonly count: number;
+  /** For all of them. */
+  readonly cents: number;
+}
+
+/** What is paid beside the lines: setting up; below zero what is taken off for a quantity. */
+export interface Charge {
+  readonly says: string;
+  readonly cents: number;
 }
 
 /** What happened, without when and who. */
@@ -93,6 +115,41 @@ export type Fact =
         readonly by: 'link' | 'note';
       };
     }
+  | {
+      readonly kind: 'order placed';
+      /** Our number for it. */
+      readonly order: string;
+      readonly supplier: string;
+      readonly lines: readonly OrderedLine[];
+      readonly charges: readonly Charge[];
+      /** The day by which all of it is to be here: 2026-03-09. */
+      readonly due: string;
+      readonly note: string;
+    }
+  | {
+      readonly kind: 'delivery received';
+      readonly order: string;
+      readonly lines: readonly { readonly line: string; readonly count: number }[];
+      readonly note: string;
+    }
+  | {
+      readonly kind: 'certificate noted';
+      readonly order: string;
+      readonly line: string;
+      /** Its number, or what the machine shop wrote. */
+      readonly certificate: string;
+      readonly crackTest?: CrackTest;
+    }
+  | {
+      readonly kind: 'line sent back';
+      readonly order: string;
+      readonly line: string;
+      readonly count: number;
+      /** Where what is sent back would have gone: what was read of it there no longer counts. */
+      readonly places: readonly string[];
+      readonly why: string;
+    }
+  | { readonly kind: 'line accepted'; readonly order: string; readonly line: string; readonly why: string }
   | { readonly kind: 'pack fitted'; readonly place: string; readonly shims: readonly Typed[] }
   | { readonly kind: 'operation done'; readonly operation: string; readonly note: string }
   | {

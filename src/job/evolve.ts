@@ -12,6 +12,7 @@ import { afterAgreement, afterOffer, afterPlan } from './agreement.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
+import { withNewParts } from './order/new-parts.ts';
 
 export const blankJob: Job = { kind: 'blank', head: noHead };
 
@@ -57,6 +58,8 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     doubtsAnswered: new Map(),
     findings: [],
     shims: [],
+    orders: new Map(),
+    readBefore: new Map(),
     packs: new Map(),
     packsAtCount: new Map(),
     done: new Map(),
@@ -145,6 +148,19 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const { kind: _, ...told } = fact;
       return afterAgreement(job, told, signed);
     }
+    case 'order placed': {
+      const { kind: _, ...told } = fact;
+      return { ...job, orders: grow(job.orders, fact.order, { ...told, ...signed, since: [] }) };
+    }
+    case 'delivery received':
+    case 'certificate noted':
+    case 'line sent back':
+    case 'line accepted': {
+      const order = job.orders.get(fact.order);
+      if (order === undefined) return job;
+      const since = [...order.since, { ...fact, ...signed }];
+      return { ...withNewParts(job, order, fact), orders: grow(job.orders, fact.order, { ...order, since }) };
+    }
     case 'pack fitted':
       return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };
     case 'operation done':
@@ -195,6 +211,7 @@ const owned = (job: Job): Job =>
         },
         takenBy: new Map(job.takenBy),
         doubtsAnswered: new Map(job.doubtsAnswered),
+        orders: new Map(job.orders),
         packs: new Map(job.packs),
         done: new Map(job.done),
       };

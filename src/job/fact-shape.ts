@@ -62,6 +62,23 @@ const offeredPlan = z.strictObject({
     )
     .max(50),
 });
+const crackTest = z.strictObject({
+  by: z.enum(['dye penetrant', 'magnetic particles', 'pressure']),
+  showed: z.enum(['no crack', 'a crack']),
+});
+const money = z.int().min(-1_000_000_000).max(1_000_000_000);
+const places = z.array(words).max(200);
+const orderedLine = z.strictObject({
+  line: plain(600),
+  says: note,
+  does: z.enum(['machine', 'sleeve', 'build up', 'replace', 'exchange']).exactOptional(),
+  component: words.exactOptional(),
+  size: words.exactOptional(),
+  places,
+  count,
+  cents: money,
+});
+const ofOrder = { order: words, line: plain(600) };
 
 const shapes = {
   'booked in': z.strictObject({
@@ -92,12 +109,7 @@ const shapes = {
   'size found': z.strictObject({ component: words, size: words }),
   'finding noted': findingFirst.extend({
     grade: z.enum(['slight', 'marked', 'severe']).exactOptional(),
-    crackTest: z
-      .strictObject({
-        by: z.enum(['dye penetrant', 'magnetic particles', 'pressure']),
-        showed: z.enum(['no crack', 'a crack']),
-      })
-      .exactOptional(),
+    crackTest: crackTest.exactOptional(),
     hardness: words.exactOptional(),
   }),
   'shims counted': z.strictObject({
@@ -124,6 +136,26 @@ const shapes = {
       .strictObject({ number: z.int().min(1), plan: z.string().max(1), by: z.enum(['link', 'note']) })
       .exactOptional(),
   }),
+  'order placed': z.strictObject({
+    order: words,
+    supplier: words,
+    lines: z.array(orderedLine).max(1000),
+    charges: z.array(z.strictObject({ says: note, cents: money })).max(200),
+    due: day,
+    note,
+  }),
+  'delivery received': z.strictObject({
+    order: words,
+    lines: z.array(z.strictObject({ line: plain(600), count })).max(1000),
+    note,
+  }),
+  'certificate noted': z.strictObject({
+    ...ofOrder,
+    certificate: words,
+    crackTest: crackTest.exactOptional(),
+  }),
+  'line sent back': z.strictObject({ ...ofOrder, count, places, why: note }),
+  'line accepted': z.strictObject({ ...ofOrder, why: note }),
   'pack fitted': z.strictObject({ place: words, shims: z.array(typed).max(50) }),
   'operation done': z.strictObject({ operation: words, note }),
   'run step logged': z.strictObject({
@@ -169,6 +201,11 @@ export const facts = factReader<Fact>({
     now(agreedFirst),
     now(shapes['owner agreed']),
   ],
+  'order placed': [now(shapes['order placed'])],
+  'delivery received': [now(shapes['delivery received'])],
+  'certificate noted': [now(shapes['certificate noted'])],
+  'line sent back': [now(shapes['line sent back'])],
+  'line accepted': [now(shapes['line accepted'])],
   'pack fitted': [now(shapes['pack fitted'])],
   'operation done': [now(shapes['operation done'])],
   'run step logged': [now(shapes['run step logged'])],

@@ -7,6 +7,8 @@ import { placesOf } from '../measure/scheme.ts';
 import type { Doubt, Judged } from '../measure/verdict-model.ts';
 import { cellTitle } from './cell-title.ts';
 import type { OpenJob } from './job.ts';
+import { openLines } from './order/open-lines.ts';
+import { standingWords } from './order/standing-words.ts';
 
 export type Standing =
   | { readonly kind: 'done'; readonly signed: Signed & { readonly note: string } }
@@ -88,6 +90,23 @@ const lackingAgreement = (job: OpenJob, operation: Operation): readonly Lacking[
     : [{ says: 'the owner has not agreed to the plan', remedy: 'ask the owner, and note the agreement' }];
 };
 
+/** What is awaited or not as ordered, and goes in here. */
+const lackingParts = (job: OpenJob, { phase, at, needs }: Operation): readonly Lacking[] => {
+  if (phase === 'strip' || job.orders.size === 0) return [];
+  return openLines(job).flatMap(({ order, line, standing }) => {
+    const component = job.sheet.engine.components.get(line.component ?? '');
+    const here = component?.at === at || component?.judgedBy.some((name) => needs.includes(name)) === true;
+    return here
+      ? [
+          {
+            says: `${line.says}, order ${order.order}, is not taken in: ${standingWords(standing)}`,
+            remedy: 'receive and check it first',
+          },
+        ]
+      : [];
+  });
+};
+
 /** How one operation stands. */
 export const standingOf = (job: OpenJob, operation: Operation): Standing => {
   const signed = job.done.get(operation.name);
@@ -95,6 +114,7 @@ export const standingOf = (job: OpenJob, operation: Operation): Standing => {
   const lacking = [
     ...lackingAgreement(job, operation),
     ...lackingBefore(job, operation),
+    ...lackingParts(job, operation),
     ...lackingProof(job, operation),
   ];
   return lacking.length === 0 ? { kind: 'open' } : { kind: 'held', lacking };

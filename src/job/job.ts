@@ -27,6 +27,16 @@ export interface AgreedBefore extends Agreement {
   readonly ended: Signed & { readonly why: string };
 }
 
+type SinceOrder = Extract<
+  Fact,
+  { kind: 'delivery received' | 'certificate noted' | 'line sent back' | 'line accepted' }
+>;
+
+export interface Order extends FactOf<'order placed'>, Signed {
+  /** What came of it, oldest first. */
+  readonly since: readonly (SinceOrder & Signed)[];
+}
+
 export type Booked = FactOf<'booked in'> & Signed;
 
 export interface OpenJob {
@@ -43,12 +53,17 @@ export interface OpenJob {
   readonly findings: readonly (FactOf<'finding noted'> & Signed)[];
   /** The loose shims in the box as they were last counted. */
   readonly shims: readonly ShimCount[];
-  readonly plan?: FactOf<'plan chosen'> & Signed;
+  /** With how many orders had been placed before it was chosen. */
+  readonly plan?: FactOf<'plan chosen'> & Signed & { readonly ordersBefore: number };
   readonly agreed?: Agreement;
   /** Agreements that no longer count, oldest first. */
   readonly agreedBefore: readonly AgreedBefore[];
   /** Every offer made, oldest first: number 1 is the first. */
   readonly offers: readonly Offer[];
+  /** By our number, in the order in which they were placed. */
+  readonly orders: ReadonlyMap<string, Order>;
+  /** Readings by cell of parts that were machined, renewed or sent back since: they say nothing of what is here now. */
+  readonly readBefore: ReadonlyMap<string, readonly Reading[]>;
   readonly packs: ReadonlyMap<string, FittedPack>;
   /** The packs that were fitted when the box was last counted: their shims were not in the box. */
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;

@@ -3,6 +3,7 @@ import type { Operation } from '../engine/engine-type.ts';
 import { cellTitle } from './cell-title.ts';
 import type { Job, OpenJob } from './job.ts';
 import { standingOffer } from './offer.ts';
+import { orderSteps } from './order/order-steps.ts';
 import { toMeasure } from './to-measure.ts';
 import { undone } from './undone.ts';
 
@@ -42,9 +43,11 @@ const measure = (job: OpenJob): Phase => {
 const decide = (job: OpenJob): Phase => {
   const offer = standingOffer(job);
   const to = offer === undefined || offer.accepted ? 'the plan' : `offer ${offer.number}`;
-  return phase('Decide', 2, [
+  const orders = orderSteps(job);
+  return phase('Decide', 2 + orders.of, [
     ...when(job.plan === undefined && offer === undefined, 'choose a plan'),
     ...when(job.agreed === undefined, `have the owner agree to ${to}`),
+    ...orders.left,
   ]);
 };
 

@@ -7,6 +7,7 @@ import { amountOf, type Typed } from '../quantity/typed.ts';
 import type { RequestOf } from './command.ts';
 import { isCracked } from './finding-words.ts';
 import type { OpenJob } from './job.ts';
+import { arrivalFindings } from './order/arrival-findings.ts';
 
 const hoursIn = (typed: Typed | undefined): number | undefined => {
   const read = typed && amountOf(typed, 'time');
@@ -24,17 +25,20 @@ export const demandsOf = ({ booked }: Pick<OpenJob, 'booked'>): Demands => {
 
 /** @param demands  as booked, where nobody asks otherwise */
 export const planQuestionOf = (
-  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings'>,
+  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings' | 'orders'>,
   demands: Demands = demandsOf(job),
 ): PlanQuestion => ({
   sheet: job.sheet,
-  findings: job.findings.map((found) => ({
-    place: found.place,
-    component: found.component,
-    mayGoBack: found.mayGoBack,
-    cracked: isCracked(found),
-    says: found.says,
-  })),
+  findings: [
+    ...job.findings.map((found) => ({
+      place: found.place,
+      component: found.component,
+      mayGoBack: found.mayGoBack,
+      cracked: isCracked(found),
+      says: found.says,
+    })),
+    ...arrivalFindings(job),
+  ],
   hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),
   demands,
 });

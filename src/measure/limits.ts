@@ -16,10 +16,22 @@ const ownersOf = (engine: EngineType): ReadonlyMap<string, Component> => {
   return found;
 };
 
+const madeOnly = new WeakMap<Limits, Limits>();
+
+/** As made alone: how far a used part may go says nothing of one that was ordered. */
+const asMade = (limits: Limits): Limits => {
+  const kept = madeOnly.get(limits);
+  if (kept) return kept;
+  const printed = Object.entries(limits.printed).filter(([side]) => side.startsWith('new.'));
+  const only: Limits = { new: limits.new, goesBack: limits.new, printed: Object.fromEntries(printed) };
+  madeOnly.set(limits, only);
+  return only;
+};
+
 /**
  * Limits of a characteristic on this sheet.
  *
- * @param sheet           its engine type and the sizes at which components were found
+ * @param sheet           its engine type, the sizes at which components were found, and by which limits it is judged
  * @param characteristic  name
  * @returns limits of the rework step found, else those as made; undefined where the manual gives none
  */
@@ -27,5 +39,6 @@ export const limitsOf = (sheet: Sheet, characteristic: string): Limits | undefin
   const owner = ownersOf(sheet.engine).get(characteristic);
   const found = owner && sheet.sizesFound.get(owner.name);
   const step = found && owner.sizes?.steps.find(({ name }) => name === found);
-  return step ? step.limits : sheet.engine.characteristics.get(characteristic)?.limits;
+  const limits = step ? step.limits : sheet.engine.characteristics.get(characteristic)?.limits;
+  return limits && sheet.against === 'as made' ? asMade(limits) : limits;
 };

@@ -14,6 +14,8 @@ export interface Sheet {
   readonly sizesFound: ReadonlyMap<string, string>;
   /** Probability of conformance asked for; 0.95 is the default of ISO 14253-1. */
   readonly conformance: number;
+  /** Judged by the limits as made, as what was ordered must be when it comes; else by those for going back. */
+  readonly against?: 'as made';
   /** The shop's rule, where it is another than that of ISO 14253-1 with the conformance above. */
   readonly rule?: DecisionRule;
   /** Hours that the engine has run, where they are known: how much wear is nothing out of the ordinary. */

@@ -26,8 +26,12 @@ const sizeNow = ({ sheet }: PlanQuestion, component: string): string => {
   return (leader?.kind === 'same size' && sheet.sizesFound.get(leader.leader)) || 'standard';
 };
 
-const optionId = (slot: Slot, does: string, size: string, supplier: string): string =>
-  [slot.name, does, size, supplier].join(':');
+export const optionId = (
+  slot: Pick<Slot, 'name'>,
+  does: string,
+  size: string,
+  supplier: string,
+): string => [slot.name, does, size, supplier].join(':');
 
 /** A set bought for places that are decided one by one is paid once; else the price is the slot's own. */
 const priceOf = (offer: Offer, slot: Slot): { readonly cents: number; readonly setUps: readonly SetUp[] } => {

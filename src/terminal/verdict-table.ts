@@ -1,10 +1,10 @@
 /** @module Verdicts as a table in the terminal, and counted. */
 import type { EngineType } from '../engine/engine-type.ts';
+import { printedBounds } from '../engine/printed-bounds.ts';
 import { figureText, quantityOf, shownIn, spreadText } from '../engine/shown-in.ts';
 import type { Doubt, Judged, Verdict } from '../measure/verdict-model.ts';
 import { unitsOf } from '../quantity/unit.ts';
 import { probabilityText } from '../record/figure-text.ts';
-import { printedBounds } from '../record/sections/verdicts.ts';
 import { plain } from './plain.ts';
 import { table } from './table.ts';
 

@@ -25,6 +25,8 @@ const characteristic = fc.constantFrom(
 const component = fc.constantFrom('mains', 'pumps', 'pistons', '__proto__');
 /** Ids of events of the same journal, so that strikes and answers find something now and then. */
 const eventId = fc.integer({ min: 0, max: 40 }).map((index) => `event-${index}`);
+const order = fc.constantFrom('O-1', 'O-2', '__proto__');
+const line = fc.constantFrom('mains:machine:0.25:a', 'pistons:replace:standard:b', 'one-use:seal');
 const words = fc.string({ maxLength: 12 });
 const number = fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.integer());
 
@@ -153,6 +155,54 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       }),
     }),
   ),
+  fact(
+    'order placed',
+    fc.record({
+      order,
+      supplier: words,
+      lines: fc.array(
+        fc.record({
+          line,
+          says: words,
+          does: fc.constantFrom('machine', 'replace'),
+          component,
+          size: fc.constantFrom('standard', '0.25', 'x'),
+          places: fc.array(place, { maxLength: 3 }),
+          count: fc.nat(4),
+          cents: fc.integer(),
+        }),
+        { maxLength: 3 },
+      ),
+      charges: fc.constant([{ says: 'setting up', cents: 100 }]),
+      due: fc.constant('2026-03-20'),
+      note: words,
+    }),
+  ),
+  fact(
+    'delivery received',
+    fc.record({
+      order,
+      lines: fc.array(fc.record({ line, count: fc.nat(4) }), { maxLength: 3 }),
+      note: words,
+    }),
+  ),
+  fact(
+    'certificate noted',
+    fc.record({
+      order,
+      line,
+      certificate: words,
+      crackTest: fc.record({
+        by: fc.constantFrom('magnetic particles', 'pressure'),
+        showed: fc.constantFrom('no crack', 'a crack'),
+      }),
+    }),
+  ),
+  fact(
+    'line sent back',
+    fc.record({ order, line, count: fc.nat(3), places: fc.array(place, { maxLength: 3 }), why: words }),
+  ),
+  fact('line accepted', fc.record({ order, line, why: words })),
   fact('pack fitted', fc.record({ place, shims: fc.array(typed, { maxLength: 4 }) })),
   fact(
     'operation done',

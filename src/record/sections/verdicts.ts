@@ -1,21 +1,11 @@
 /** @module The record's verdicts: each characteristic with the limits as the manual prints them, its value and its spread. */
-import type { Limits } from '../../engine/engine-type.ts';
+import { printedBounds } from '../../engine/printed-bounds.ts';
 import { figureText, shownIn, spreadText } from '../../engine/shown-in.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
-import { typedText } from '../../quantity/typed.ts';
 import { probabilityText } from '../figure-text.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
-
-/** `54.960 mm to 54.980 mm`, in the manual's own figures. */
-export const printedBounds = (limits: Limits | undefined, which: 'new' | 'wear'): string => {
-  const least = limits?.printed[`${which}.least`];
-  const greatest = limits?.printed[`${which}.greatest`];
-  if (least && greatest) return `${typedText(least)} to ${typedText(greatest)}`;
-  if (least) return `at least ${typedText(least)}`;
-  return greatest ? `at most ${typedText(greatest)}` : '';
-};
 
 const verdictRow = (job: OpenJob, judged: Judged): RecordRow => {
   const { engine } = job.sheet;

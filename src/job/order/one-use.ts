@@ -1,0 +1,87 @@
+/** @module Parts that are used but once, as far as this engine needs new ones: spoilt by the strip, or brought by the plan. */
+import type { EngineType, OneUse } from '../../engine/engine-type.ts';
+import { operandPlace } from '../../measure/expression.ts';
+import type { Option } from '../../plan/plan-model.ts';
+import { slotsOf } from '../../plan/slot.ts';
+import type { OpenJob } from '../job.ts';
+
+/** What is decided of a slot, as far as it bears on other parts. */
+type Decided = Pick<Option, 'slot' | 'does'>;
+
+export interface OneUseNeeded {
+  readonly item: OneUse;
+  readonly places: readonly string[];
+  readonly count: number;
+  /** For all of them, in hundredths. */
+  readonly cents: number;
+  /** In words: `spoilt by “Lift the head”`, `goes with new liners`. */
+  readonly why: readonly string[];
+}
+
+/** Where no operation of the strip is signed, the shop signs none, and all of it is taken as done. */
+const strippedOf = ({ sheet, done }: Pick<OpenJob, 'sheet' | 'done'>): ((operation: string) => boolean) => {
+  const strip = [...sheet.engine.operations.values()].filter(({ phase }) => phase === 'strip');
+  const signed = strip.some(({ name }) => done.has(name));
+  return (operation) => done.has(operation) || (!signed && strip.some(({ name }) => name === operation));
+};
+
+const placesAt = (engine: EngineType, kind: string): readonly string[] =>
+  [...engine.places.values()].filter((place) => place.kind === kind).map(({ id }) => id);
+
+/** The item's own places that belong to some places of a part: by number, or all of them. */
+const placesWith = (engine: EngineType, item: OneUse, places: readonly string[]): readonly string[] => {
+  const own = placesAt(engine, item.at);
+  return places.flatMap((id) => {
+    const place = engine.places.get(id);
+    const at = place === undefined ? '' : operandPlace(engine, place, item.at);
+    return own.includes(at) ? [at] : own;
+  });
+};
+
+/**
+ * One-use parts that must be had for this engine.
+ *
+ * @param job      its engine type, and what of the strip is signed
+ * @param decided  what the plan does with each slot
+ * @returns each item that is needed at all, in the order of the engine type, with its places, count, price and why
+ */
+export const oneUseNeeded = (
+  job: Pick<OpenJob, 'sheet' | 'done'>,
+  decided: readonly Decided[],
+): readonly OneUseNeeded[] => {
+  const { engine } = job.sheet;
+  const stripped = strippedOf(job);
+  const slots = slotsOf(engine);
+  const renewed = slots.filter(({ name }) =>
+    decided.some(({ slot, does }) => slot === name && does !== 'put back'),
+  );
+  return [...engine.oneUse.values()].flatMap((item) => {
+    const spoiling = item.disturbedBy.filter(stripped);
+    const bringing = renewed.filter(({ component }) => item.renewedWith.includes(component.name));
+    const places = new Set([
+      ...(spoiling.length > 0 ? placesAt(engine, item.at) : []),
+      ...bringing.flatMap((slot) =>
+        placesWith(
+          engine,
+          item,
+          slot.places.map(({ id }) => id),
+        ),
+      ),
+    ]);
+    if (places.size === 0) return [];
+    const brought = new Set(bringing.map(({ component }) => `goes with ${component.title}`));
+    const count = item.each * places.size;
+    return [
+      {
+        item,
+        places: [...places],
+        count,
+        cents: item.cents * count,
+        why: [
+          ...spoiling.map((name) => `spoilt by “${engine.operations.get(name)?.title ?? name}”`),
+          ...brought,
+        ],
+      },
+    ];
+  });
+};

@@ -1,0 +1,90 @@
+/** @module The order list: what is still to be ordered, supplier by supplier, with prices, days and why each is there. */
+import type { RequestOf } from '../command.ts';
+import type { Charge } from '../event.ts';
+import type { OpenJob } from '../job.ts';
+import { type NeededLine, neededLines } from './needed.ts';
+
+export interface ListedLine extends NeededLine {
+  /** How many were ordered already. */
+  readonly ordered: number;
+  /** How many are to be ordered, and what these cost. */
+  readonly left: number;
+  readonly leftCents: number;
+}
+
+export interface SupplierList {
+  readonly supplier: string;
+  /** All that the engine needs from here, ordered or not. */
+  readonly lines: readonly ListedLine[];
+  /** Paid once, beside the lines that are left. */
+  readonly charges: readonly Charge[];
+  /** What is left to order comes to. */
+  readonly cents: number;
+  /** Of the slowest line that is left. */
+  readonly days: number;
+}
+
+const orderedOf = ({ orders }: OpenJob, line: string): number =>
+  [...orders.values()]
+    .flatMap(({ lines }) => lines)
+    .reduce((sum, one) => sum + (one.line === line ? one.count : 0), 0);
+
+const listed = (job: OpenJob, needed: NeededLine): ListedLine => {
+  const ordered = orderedOf(job, needed.line);
+  const left = Math.max(0, needed.count - ordered);
+  return { ...needed, ordered, left, leftCents: Math.round((needed.cents * left) / needed.count) };
+};
+
+/** Set-ups that the lines left to order share; one that was ordered since the plan was chosen is paid already. */
+const chargesOf = (job: OpenJob, lines: readonly ListedLine[]): readonly Charge[] => {
+  const sincePlan = [...job.orders.values()].slice(job.plan?.ordersBefore ?? 0);
+  const paid = new Set(sincePlan.flatMap(({ charges }) => charges.map(({ says }) => says)));
+  const shared = lines.filter(({ left }) => left > 0).flatMap(({ setUps }) => setUps);
+  return [...new Map(shared.map((charge) => [charge.says, charge])).values()].filter(
+    ({ says }) => !paid.has(says),
+  );
+};
+
+/** Suppliers in the order in which the engine first needs something from them; none where no plan is chosen. */
+export const orderListOf = (job: OpenJob): readonly SupplierList[] => {
+  const needed = neededLines(job).map((line) => listed(job, line));
+  return [...Map.groupBy(needed, ({ supplier }) => supplier)].map(([supplier, lines]) => {
+    const charges = chargesOf(job, lines);
+    const left = lines.filter((line) => line.left > 0);
+    return {
+      supplier,
+      lines,
+      charges,
+      cents: [...left.map(({ leftCents }) => leftCents), ...charges.map(({ cents }) => cents)].reduce(
+        (sum, cents) => sum + cents,
+        0,
+      ),
+      days: Math.max(0, ...left.map(({ days }) => days)),
+    };
+  });
+};
+
+/** What is asked of the job to order all that is left of one supplier's list. */
+export const placeOrder = (
+  list: SupplierList,
+  { order, due, note }: { readonly order: string; readonly due: string; readonly note: string },
+): RequestOf<'place order'> => ({
+  kind: 'place order',
+  order,
+  supplier: list.supplier,
+  lines: list.lines
+    .filter(({ left }) => left > 0)
+    .map(({ line, says, does, component, size, places, left, leftCents }) => ({
+      line,
+      says,
+      ...(does === undefined ? {} : { does }),
+      ...(component === undefined ? {} : { component }),
+      ...(size === undefined ? {} : { size }),
+      places,
+      count: left,
+      cents: leftCents,
+    })),
+  charges: list.charges,
+  due,
+  note,
+});
