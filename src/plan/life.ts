@@ -4,6 +4,7 @@ import { type Hours, hours } from '../quantity/brand.ts';
 import { normalQuantile } from '../quantity/normal.ts';
 import { studentCumulative, studentQuantile } from '../quantity/student.ts';
 import { type WearSoFar, wearLasts } from '../reckon/remaining-hours.ts';
+import { hoursAt, longest } from './first-to-go.ts';
 
 /** Of a new or machined one: the logarithm of the hours is normal, or Student's where it rests on few engines. */
 export interface UsualLife {
@@ -47,12 +48,9 @@ export type Life = UsualLife | WornLife | RestOfUsual | ShortestLife;
  * source: ISO 281 counts on the life that 90 % of bearings attain; that an owner is told it of an engine's parts is
  * common practice, no source
  */
-const countedOnShare = 0.9;
+export const countedOnShare = 0.9;
 /** Spread of lives and scatter of wear where nobody states any: common practice, no source. */
 export const usualSpread = 0.25;
-
-/** Hours beyond which nothing is asked. */
-const longest = 1e8;
 
 /** Probability of lasting longer than so many hours, 0 and up. */
 export const lasts = (life: Life, run: number): number => {
@@ -70,32 +68,6 @@ export const lasts = (life: Life, run: number): number => {
     default:
       return life satisfies never;
   }
-};
-
-/** The hours at which a falling function of them comes down to a probability, to a millionth of them. */
-const hoursAt = (survival: (run: number) => number, probability: number, start: number): number => {
-  if (survival(0) <= probability) return 0;
-  let [low, high] = [start, start];
-  while (low > 1e-3 && survival(low) <= probability) low /= 2;
-  if (low <= 1e-3) return 0;
-  while (high < longest && survival(high) > probability) high *= 2;
-  if (high >= longest) return longest;
-  // The secant of the ends in the logarithm of the hours, an end that stays weighed half (Illinois).
-  let [a, b] = [Math.log(low), Math.log(high)];
-  let [above, below] = [survival(low) - probability, survival(high) - probability];
-  for (let turn = 0; turn < 60 && b - a > 1e-7; turn += 1) {
-    const next = turn % 6 === 5 ? (a + b) / 2 : a + ((b - a) * above) / (above - below);
-    const off = survival(Math.exp(next)) - probability;
-    if (Math.abs(off) < 1e-9) return Math.exp(next);
-    if (off > 0) {
-      [a, above] = [next, off];
-      below /= 2;
-    } else {
-      [b, below] = [next, off];
-      above /= 2;
-    }
-  }
-  return Math.exp((a + b) / 2);
 };
 
 /** Hours that a share of such parts outlasts. */

@@ -1,6 +1,8 @@
 /** @module A plan as text for the terminal: every component with what is done, why and at what cost. */
 import type { EngineType } from '../engine/engine-type.ts';
+import { lifeWords } from '../job/life-words.ts';
 import { optionWords } from '../job/planning.ts';
+import { engineLife } from '../plan/engine-life.ts';
 import type { Plan } from '../plan/plan-model.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { moneyText } from '../record/figure-text.ts';
@@ -9,7 +11,13 @@ import { table } from './table.ts';
 
 const hoursText = (hours: number): string => `${formatFigure(hours, 0)} h`;
 
-export const planText = (engine: EngineType, plan: Plan, currency: string): string => {
+/** @param wanted  hours, where any are wanted */
+export const planText = (
+  engine: EngineType,
+  plan: Plan,
+  currency: string,
+  wanted: number | undefined,
+): string => {
   const rows = plan.choices.map((option) => [
     slotTitle(engine, option.slot),
     optionWords(option),
@@ -39,9 +47,10 @@ export const planText = (engine: EngineType, plan: Plan, currency: string): stri
       [...rows, ...setUps],
     ),
     `\n${planSummary(plan, currency)}\n`,
+    ...lifeWords(engine, plan, engineLife(plan.choices), wanted).map((line) => `${line}\n`),
   ].join('');
 };
 
 /** One line: what it costs, when it is ready, how long it lasts, and that nothing cheaper is sound. */
 const planSummary = (plan: Plan, currency: string): string =>
-  `Cost ${moneyText(plan.cents, currency)}, ready in ${formatFigure(plan.days, 0)} days, good for ${hoursText(plan.hours)}: proved the cheapest sound plan.`;
+  `Cost ${moneyText(plan.cents, currency)}, ready in ${formatFigure(plan.days, 0)} days, each part good for ${hoursText(plan.hours)}: proved the cheapest sound plan.`;

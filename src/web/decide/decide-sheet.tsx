@@ -21,10 +21,12 @@ import { type Planning, usePlan } from './use-plan.ts';
 const PlanPart = ({
   planning,
   job,
+  hoursWanted,
   onChoose,
 }: {
   readonly planning: Planning;
   readonly job: OpenJob;
+  readonly hoursWanted: number | undefined;
   readonly onChoose: (plan: Plan) => void;
 }) => {
   switch (planning.kind) {
@@ -49,6 +51,7 @@ const PlanPart = ({
           planned={planning.planned}
           currency={job.booked.currency}
           seconds={planning.seconds}
+          hoursWanted={hoursWanted}
           onChoose={chooseIt.enabled(job) ? onChoose : undefined}
         />
       );
@@ -91,7 +94,7 @@ export const DecideSheet = () => {
       <section className="part" aria-label="Plan">
         <h2>Plan</h2>
         <DemandsForm demands={demands} currency={job.booked.currency} onDemands={setDemands} />
-        <PlanPart planning={planning} job={job} onChoose={choose} />
+        <PlanPart planning={planning} job={job} hoursWanted={demands.hours} onChoose={choose} />
         <Refused refusal={refusal} />
       </section>
       <ComponentVerdicts />

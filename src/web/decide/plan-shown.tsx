@@ -4,6 +4,7 @@ import type { EngineType } from '../../engine/engine-type.ts';
 import { optionWords } from '../../job/planning.ts';
 import type { Plan, Planned } from '../../plan/plan-model.ts';
 import { chooseIt } from './decide-actions.ts';
+import { EngineLifeShown } from './engine-life-shown.tsx';
 import { amount, hoursText, money, slotWords } from './plan-words.ts';
 
 const PlanTable = ({
@@ -65,11 +66,13 @@ export const PlanShown = ({
   currency,
   onChoose,
   seconds,
+  hoursWanted,
 }: {
   readonly engine: EngineType;
   readonly planned: Planned;
   readonly currency: string;
   readonly seconds: number;
+  readonly hoursWanted: number | undefined;
   readonly onChoose: ((plan: Plan) => void) | undefined;
 }) => {
   switch (planned.kind) {
@@ -77,7 +80,7 @@ export const PlanShown = ({
       return (
         <div className="column" data-plan={planned.cents}>
           <p className="total">
-            <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, lasts about{' '}
+            <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, each part good for{' '}
             {hoursText(planned.hours)}
           </p>
           {onChoose ? (
@@ -88,6 +91,7 @@ export const PlanShown = ({
             </div>
           ) : null}
           <PlanTable engine={engine} plan={planned} currency={currency} />
+          <EngineLifeShown engine={engine} plan={planned} wanted={hoursWanted} />
           {planned.barred.length === 0 ? null : (
             <details>
               <summary>{planned.barred.length} options were not open, and why</summary>

@@ -1,0 +1,94 @@
+/** @module Which of several parts goes first, and when: the least of their lives, whatever these are. */
+
+/** Probability of lasting longer than so many hours, 0 and up; falls, and comes to nothing in the end. */
+export type Survival = (run: number) => number;
+
+/** Parts whose lives are alike and independent. */
+export interface Alike {
+  readonly survival: Survival;
+  readonly count: number;
+}
+
+export interface FirstToGo {
+  /** Of all together. */
+  readonly curve: readonly { readonly hours: number; readonly share: number }[];
+  /** Probability that it is one certain part of these that goes first, in the order given. */
+  readonly shares: readonly number[];
+}
+
+/** Hours beyond which nothing is asked. */
+export const longest = 1e8;
+/** Followed until one in a million is left. */
+const follow = 1e-6;
+const steps = 240;
+
+/** The hours at which survival comes down to a probability, to a millionth of them; 0 where it begins there. */
+export const hoursAt = (survival: Survival, probability: number, start: number): number => {
+  if (survival(0) <= probability) return 0;
+  let [low, high] = [start, start];
+  while (low > 1e-3 && survival(low) <= probability) low /= 2;
+  if (low <= 1e-3) return 0;
+  while (high < longest && survival(high) > probability) high *= 2;
+  if (high >= longest) return longest;
+  // The secant of the ends in the logarithm of the hours, an end that stays weighed half (Illinois).
+  let [a, b] = [Math.log(low), Math.log(high)];
+  let [above, below] = [survival(low) - probability, survival(high) - probability];
+  for (let turn = 0; turn < 60 && b - a > 1e-7; turn += 1) {
+    const next = turn % 6 === 5 ? (a + b) / 2 : a + ((b - a) * above) / (above - below);
+    const off = survival(Math.exp(next)) - probability;
+    if (Math.abs(off) < 1e-9) return Math.exp(next);
+    if (off > 0) {
+      [a, above] = [next, off];
+      below /= 2;
+    } else {
+      [b, below] = [next, off];
+      above /= 2;
+    }
+  }
+  return Math.exp((a + b) / 2);
+};
+
+const logarithm = (share: number): number => Math.log(Math.max(share, 1e-300));
+
+export const survivalOfAll =
+  (parts: readonly Alike[]): Survival =>
+  (run) =>
+    Math.exp(parts.reduce((sum, { survival, count }) => sum + count * logarithm(survival(run)), 0));
+
+/**
+ * The least of independent lives: its survival is the product of theirs.
+ *
+ * Shares are summed over 240 steps in the logarithm of the hours, within each of which the parts' hazards keep their
+ * proportion: exact where they keep it throughout, as with exponential lives or Weibull's of one shape, and good to
+ * 0.001 else. What goes at 0 h (a part that may be past its limit already) goes in a step of its own.
+ *
+ * @param parts  at least one
+ * @param start  hours from which to look about
+ * @source  competing risks, any text on reliability
+ */
+export const firstToGo = (parts: readonly Alike[], start: number): FirstToGo => {
+  const survival = survivalOfAll(parts);
+  const atOnce = survival(0);
+  const end = Math.max(1, hoursAt(survival, follow, start));
+  const earliest = atOnce > 0.5 ? hoursAt(survival, atOnce - 1e-5, start) : 0;
+  const begin = Math.max(end * 1e-6, Math.min(end / 2, earliest));
+  const grid = Array.from({ length: steps + 1 }, (_, step) => begin * (end / begin) ** (step / steps));
+
+  const shares = parts.map(() => 0);
+  const curve: { readonly hours: number; readonly share: number }[] = [];
+  let [before, left] = [parts.map(() => 0), 1];
+  for (const run of [0, ...grid]) {
+    const now = parts.map((part) => -logarithm(part.survival(run)));
+    const grown = now.map((hazard, index) => Math.max(0, hazard - (before[index] ?? 0)));
+    const sum = grown.reduce((all, each, index) => all + each * (parts[index]?.count ?? 0), 0);
+    const share = Math.exp(-now.reduce((all, each, index) => all + each * (parts[index]?.count ?? 0), 0));
+    for (const [index, each] of grown.entries()) {
+      if (sum > 0) shares[index] = (shares[index] ?? 0) + ((left - share) * each) / sum;
+    }
+    [before, left] = [now, share];
+    curve.push({ hours: run, share });
+  }
+  // What is left after the last step goes as what went.
+  const total = shares.reduce((all, share, index) => all + share * (parts[index]?.count ?? 0), 0);
+  return { curve, shares: shares.map((share) => share / total) };
+};
