@@ -35,7 +35,9 @@ export const lifeWords = (
     `The engine, until the first of its parts goes: nine in ten such engines outlast ${hoursText(life.countedOn)}, half of them ${hoursText(life.middle)}.`,
     ...(wanted === undefined
       ? []
-      : [`Chance that no part goes within the ${hoursText(wanted)} wanted: ${percent(engineLasts(choices, wanted))}.`]),
+      : [
+          `Chance that no part goes within the ${hoursText(wanted)} wanted: ${percent(engineLasts(choices, wanted))}.`,
+        ]),
     `Likeliest to go first: ${first.join(', ')}.`,
     'Parts are taken to wear each by itself, which makes the engine’s hours rather too few. It compares plans; it does not rate an engine.',
   ];

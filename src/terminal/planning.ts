@@ -66,6 +66,13 @@ const demands = (given: Given, booked: Demands): Answer<Demands> => {
   });
 };
 
+/** Hours wanted where a plan was found: by option, else as booked. */
+export const hoursWanted = (given: Given, job: SheetSource['job']): number | undefined => {
+  const asked = numberIn(given, 'hours-wanted');
+  const booked = job && demandsOf(job).hours;
+  return asked.kind === 'answer' ? (asked.value ?? booked) : booked;
+};
+
 const questionOf = (given: Given, { sheet, job }: SheetSource): Answer<PlanQuestion> => {
   const asked = demands(given, job ? demandsOf(job) : {});
   if (asked.kind === 'refused') return asked;

@@ -4,7 +4,7 @@ import { answer } from '../../quantity/refusal.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
-import { demandOptions, planned } from '../planning.ts';
+import { demandOptions, hoursWanted, planned } from '../planning.ts';
 import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
 import { noPlan } from './plan.ts';
 
@@ -27,7 +27,7 @@ export const choose: TerminalCommand = {
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       return answer({
-        text: `${planText(job.sheet.engine, plan.value, job.booked.currency)}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
+        text: `${planText(job.sheet.engine, plan.value, job.booked.currency, hoursWanted(given, job))}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
         json: { done: true, events: carried.value.events },
       });
     }),

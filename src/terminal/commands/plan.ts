@@ -1,10 +1,10 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
 import type { Planned } from '../../plan/plan-model.ts';
 import { type Answer, answer, refusalText } from '../../quantity/refusal.ts';
-import type { Outcome, TerminalCommand } from '../command.ts';
+import type { Given, Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
-import { demandOptions, planned } from '../planning.ts';
+import { demandOptions, hoursWanted, planned } from '../planning.ts';
 import { mendLine } from '../row-lines.ts';
 import { type SheetSource, sheetOf, sheetOptions } from '../sheet-source.ts';
 
@@ -31,10 +31,10 @@ export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcom
   });
 };
 
-const outcomeOf = (found: Planned, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
+const outcomeOf = (given: Given, found: Planned, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
   if (found.kind !== 'plan') return noPlan(found);
   return answer({
-    text: planText(sheet.engine, found, job?.booked.currency ?? ''),
+    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job)),
     json: found,
     warnings,
   });
@@ -65,6 +65,6 @@ export const plan: TerminalCommand = {
         no: true,
       });
     const found = await planned(given, sourced.value);
-    return found.kind === 'refused' ? found : outcomeOf(found.value, sourced.value);
+    return found.kind === 'refused' ? found : outcomeOf(given, found.value, sourced.value);
   },
 };

@@ -80,8 +80,8 @@ export const PlanShown = ({
       return (
         <div className="column" data-plan={planned.cents}>
           <p className="total">
-            <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, each part good for{' '}
-            {hoursText(planned.hours)}
+            <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, each part
+            good for {hoursText(planned.hours)}
           </p>
           {onChoose ? (
             <div>
