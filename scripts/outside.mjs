@@ -52,6 +52,11 @@ const outsidePrograms = [
     debian: 'python3-uncertainties',
     isHere: pythonHas('uncertainties'),
   },
+  {
+    what: 'exiftool (reads what pictures tell beside the picture)',
+    debian: 'libimage-exiftool-perl',
+    isHere: async () => Boolean(onPath('exiftool')),
+  },
   { what: 'units (unit conversion)', debian: 'units', isHere: async () => Boolean(onPath('units')) },
 ];
 

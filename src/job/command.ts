@@ -16,6 +16,8 @@ export type Request =
   | Asked<'doubt answered', 'answer doubt'>
   | Asked<'size found', 'note size found'>
   | Asked<'finding noted', 'note finding'>
+  | Asked<'picture taken', 'take picture'>
+  | Asked<'picture struck out', 'strike out picture'>
   | Asked<'shims counted', 'count shims'>
   | Asked<'plan chosen', 'choose plan'>
   | Asked<'offer made', 'make offer'>

@@ -22,6 +22,7 @@ import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
 import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
 import { placeOrderTrouble } from './rules/order.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
+import { strikeOutPictureTrouble, takePictureTrouble } from './rules/picture.ts';
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
@@ -48,6 +49,10 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
       return noteSizeTrouble(job, request);
     case 'note finding':
       return noteFindingTrouble(job, request);
+    case 'take picture':
+      return takePictureTrouble(job, request);
+    case 'strike out picture':
+      return strikeOutPictureTrouble(job, request);
     case 'count shims':
       return countShimsTrouble(job, request);
     case 'choose plan':

@@ -5,6 +5,7 @@ import type { DecisionRule } from '../measure/decision-rule.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { SlipChance } from '../measure/slips/priors.ts';
+import type { Picture } from '../picture/picture.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Choice, OfferMade } from './offer.ts';
 
@@ -44,6 +45,14 @@ export interface OrderedLine {
 export interface Charge {
   readonly says: string;
   readonly cents: number;
+}
+
+/** What a picture shows, each part by its name; none of them for the engine as a whole. */
+export interface PictureOf {
+  readonly place?: string;
+  readonly operation?: string;
+  /** The finding that it was taken of, by the id of its event. */
+  readonly finding?: string;
 }
 
 /** What happened, without when and who. */
@@ -94,6 +103,13 @@ export type Fact =
       /** As read, with its scale: `52 HRC`. */
       readonly hardness?: string;
     }
+  | {
+      readonly kind: 'picture taken';
+      readonly picture: Picture;
+      readonly of: PictureOf;
+      readonly says: string;
+    }
+  | { readonly kind: 'picture struck out'; readonly picture: string; readonly why: string }
   | { readonly kind: 'shims counted'; readonly shims: readonly ShimCount[] }
   | {
       readonly kind: 'plan chosen';

@@ -57,6 +57,8 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     struckOut: [],
     doubtsAnswered: new Map(),
     findings: [],
+    pictures: [],
+    picturesStruckOut: [],
     shims: [],
     orders: new Map(),
     readBefore: new Map(),
@@ -85,6 +87,17 @@ const struck = (job: OpenJob, id: string, why: string, signed: Signed): OpenJob 
     };
   }
   return job;
+};
+
+/** A picture struck out is shown no more, and is kept beside those that count. */
+const pictureStruck = (job: OpenJob, id: string, why: string, signed: Signed): OpenJob => {
+  const picture = job.pictures.find((one) => one.id === id);
+  if (picture === undefined) return job;
+  return {
+    ...job,
+    pictures: job.pictures.filter((one) => one !== picture),
+    picturesStruckOut: [...job.picturesStruckOut, { picture, why, ...signed }],
+  };
 };
 
 const taken = (
@@ -134,8 +147,14 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     }
     case 'finding noted': {
       const { kind: _, ...told } = fact;
-      return { ...job, findings: [...job.findings, { ...told, ...signed }] };
+      return { ...job, findings: [...job.findings, { ...told, id, ...signed }] };
     }
+    case 'picture taken': {
+      const { kind: _, ...told } = fact;
+      return { ...job, pictures: [...job.pictures, { ...told, id, ...signed }] };
+    }
+    case 'picture struck out':
+      return pictureStruck(job, fact.picture, fact.why, signed);
     case 'shims counted':
       return { ...job, shims: fact.shims, packsAtCount: new Map(job.packs) };
     case 'plan chosen':

@@ -40,7 +40,7 @@ const choice = z.strictObject({
   slot: words,
   option: plain(600),
   says: note,
-  cents: count.max(1_000_000_000),
+  cents: z.int().min(0).max(1_000_000_000),
 });
 
 const agreedFirst = z.strictObject({ name: words, how: note });
@@ -112,6 +112,22 @@ const shapes = {
     crackTest: crackTest.exactOptional(),
     hardness: words.exactOptional(),
   }),
+  'picture taken': z.strictObject({
+    picture: z.strictObject({
+      hash: z.string().regex(/^[0-9a-f]{64}$/, 'a hash is 64 small hexadecimal digits'),
+      mediaType: z.enum(['image/jpeg', 'image/png', 'image/webp']),
+      width: count,
+      height: count,
+      bytes: z.int().min(0).max(1_000_000_000),
+    }),
+    of: z.strictObject({
+      place: words.exactOptional(),
+      operation: words.exactOptional(),
+      finding: words.exactOptional(),
+    }),
+    says: note,
+  }),
+  'picture struck out': z.strictObject({ picture: words, why: note }),
   'shims counted': z.strictObject({
     shims: z.array(z.strictObject({ thickness: typed, count })).max(200),
   }),
@@ -193,6 +209,8 @@ export const facts = factReader<Fact>({
     now(findingFirst),
     now(shapes['finding noted']),
   ],
+  'picture taken': [now(shapes['picture taken'])],
+  'picture struck out': [now(shapes['picture struck out'])],
   'shims counted': [now(shapes['shims counted'])],
   'plan chosen': [now(shapes['plan chosen'])],
   'offer made': [now(shapes['offer made'])],

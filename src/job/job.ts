@@ -16,6 +16,16 @@ export interface StruckOut extends Signed {
   readonly why: string;
 }
 
+/** A finding, by the id of its event, so that pictures can name it. */
+export type NotedFinding = FactOf<'finding noted'> & Signed & { readonly id: string };
+
+export type TakenPicture = FactOf<'picture taken'> & Signed & { readonly id: string };
+
+export interface PictureStruckOut extends Signed {
+  readonly picture: TakenPicture;
+  readonly why: string;
+}
+
 export interface FittedPack extends Signed {
   readonly shims: readonly Typed[];
 }
@@ -50,7 +60,10 @@ export interface OpenJob {
   readonly takenBy: ReadonlyMap<string, Signed>;
   readonly struckOut: readonly StruckOut[];
   readonly doubtsAnswered: ReadonlyMap<string, Signed & { readonly why: string }>;
-  readonly findings: readonly (FactOf<'finding noted'> & Signed)[];
+  readonly findings: readonly NotedFinding[];
+  /** Those that count, in the order in which they were taken. */
+  readonly pictures: readonly TakenPicture[];
+  readonly picturesStruckOut: readonly PictureStruckOut[];
   /** The loose shims in the box as they were last counted. */
   readonly shims: readonly ShimCount[];
   /** With how many orders had been placed before it was chosen. */

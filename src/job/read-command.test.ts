@@ -41,6 +41,17 @@ describe('a command from outside', () => {
     expect(read).toMatchObject({ refusal: { remedy: expect.stringContaining('take reading') } });
   });
 
+  it('takes a plan whose parts cost more than ten thousand', () => {
+    const crank = {
+      slot: 'crankshaft',
+      option: 'crankshaft:replace',
+      says: 'a new crankshaft',
+      cents: 1_850_000,
+    };
+    const plan = { kind: 'choose plan', choices: [crank], cents: 1_850_000, days: 14, hours: 8000 };
+    expect(readRequest(plan)).toMatchObject({ value: { choices: [crank] } });
+  });
+
   it('has one kind of fact for each kind of request', () => {
     const kinds = requestKinds.map((kind) => factOf({ ...booking, kind } as never).kind);
     expect(new Set(kinds).size).toBe(requestKinds.length);

@@ -15,6 +15,8 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'answer doubt': 'doubt answered',
   'note size found': 'size found',
   'note finding': 'finding noted',
+  'take picture': 'picture taken',
+  'strike out picture': 'picture struck out',
   'count shims': 'shims counted',
   'choose plan': 'plan chosen',
   'make offer': 'offer made',

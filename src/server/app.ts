@@ -4,6 +4,7 @@ import { Refused } from '../store/refused.ts';
 import type { Store } from '../store/sql-store.ts';
 import { guards } from './guard.ts';
 import { jobRoutes } from './jobs.ts';
+import { pictureRoutes } from './pictures.ts';
 import { refusalAnswer } from './refusal-answer.ts';
 import { registerRoutes } from './register.ts';
 import { shelfRoutes } from './shelf.ts';
@@ -29,6 +30,7 @@ export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
   app.use(...guards);
   app.get('/api', (context) => context.json({ program: programName }));
   app.route('/', jobRoutes(store));
+  app.route('/', pictureRoutes(store));
   app.route('/', shelfRoutes(store));
   app.route('/', typeVersionRoutes(store, today));
   app.route('/', registerRoutes(store));

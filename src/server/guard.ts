@@ -23,7 +23,13 @@ const ownHost: MiddlewareHandler = async (context, next) => {
 
 const changes = (method: string): boolean => method !== 'GET' && method !== 'HEAD';
 
-/** A page from elsewhere may not write: browsers say where a request comes from, and ask before sending JSON. */
+/** Pictures come as they are, everything else as JSON. */
+const mayBeSent = (path: string, type: string): boolean =>
+  path.startsWith('/api/pictures/')
+    ? /^image\/(jpeg|png|webp)$/i.test(type)
+    : /^application\/json\b/i.test(type);
+
+/** A page from elsewhere may not write: browsers say where a request comes from, and ask before sending JSON or a picture. */
 const ownPages: MiddlewareHandler = async (context, next) => {
   if (!changes(context.req.method)) return next();
   const origin = context.req.header('origin');
@@ -33,11 +39,11 @@ const ownPages: MiddlewareHandler = async (context, next) => {
       where: origin,
       remedy: 'work in the page that Endfloat itself serves',
     });
-  if (!/^application\/json\b/i.test(context.req.header('content-type') ?? ''))
+  if (!mayBeSent(context.req.path, context.req.header('content-type') ?? ''))
     return refusalAnswer(context, 415, {
-      what: 'what was sent is not JSON',
+      what: 'what was sent is neither JSON nor, where a picture belongs, a picture',
       where: context.req.path,
-      remedy: 'send it with the content type application/json',
+      remedy: 'send it as application/json; a picture as image/jpeg, image/png or image/webp',
     });
   return next();
 };
@@ -70,18 +76,25 @@ const headers = secureHeaders({
   referrerPolicy: 'no-referrer',
 });
 
-/** The record stands alone: nothing is loaded into it and nothing in it runs; the app may show it in a frame. */
-const recordPolicy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'self'";
+const stricterPolicies: readonly (readonly [RegExp, string])[] = [
+  // The record stands alone: nothing is loaded into it and nothing in it runs; the app may show it in a frame.
+  [
+    /^\/jobs\/[^/]+\/record$/,
+    "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'self'",
+  ],
+  // Opened by itself, a picture is a picture and nothing more.
+  [/^\/api\/pictures\//, "default-src 'none'; sandbox; frame-ancestors 'none'"],
+];
 
-const record: MiddlewareHandler = async (context, next) => {
+const stricter: MiddlewareHandler = async (context, next) => {
   await next();
-  if (/^\/jobs\/[^/]+\/record$/.test(context.req.path))
-    context.res.headers.set('content-security-policy', recordPolicy);
+  const policy = stricterPolicies.find(([path]) => path.test(context.req.path))?.[1];
+  if (policy !== undefined) context.res.headers.set('content-security-policy', policy);
 };
 
 /** In the order in which they are asked, and the other way round for answers. */
 export const guards: readonly MiddlewareHandler[] = [
-  record,
+  stricter,
   headers,
   ownHost,
   ownPages,

@@ -9,6 +9,7 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { measuringSheet } from '../record/measuring-sheet.ts';
 import { fileOf, pageOf } from '../record/record.ts';
 import type { JournalStore } from '../store/journal-store.ts';
+import { type Pictures, pictureTrouble } from '../store/pictures.ts';
 import { afterAsked } from './after-asked.ts';
 import { keepCommands } from './keep-commands.ts';
 import { readBody } from './read-body.ts';
@@ -48,7 +49,7 @@ const sendRecord = async (
     : write(found.value.job, found.value.events);
 };
 
-export const jobRoutes = (store: JournalStore): Hono => {
+export const jobRoutes = (store: JournalStore & Pictures): Hono => {
   const commands = keepCommands(store);
   const routes = new Hono();
 
@@ -72,6 +73,8 @@ export const jobRoutes = (store: JournalStore): Hono => {
         where: command.value.job,
         remedy: 'send it to its own job',
       });
+    const lacking = await pictureTrouble(store, command.value.request);
+    if (lacking !== undefined) return refusalAnswer(context, 422, lacking);
     const taken = await commands.take(command.value, body.value.after);
     return taken.kind === 'refused'
       ? refusalAnswer(context, 422, taken.refusal)

@@ -52,6 +52,16 @@ const steps: Readonly<Record<string, Migration>> = {
     },
   },
   '0003-register': { up: takeOverInstruments },
+  '0004-pictures': {
+    up: async (db) => {
+      await db.schema
+        .createTable('picture')
+        .addColumn('hash', 'char(64)', (column) => column.primaryKey())
+        // PostgreSQL's word for bytes; SQLite keeps bytes as bytes under any.
+        .addColumn('bytes', 'bytea', (column) => column.notNull())
+        .execute();
+    },
+  },
 };
 
 /** Brings a store of any age up to now; refuses one that a newer program has made. */

@@ -33,4 +33,9 @@ export interface Tables {
     readonly title: string;
     readonly body: string;
   };
+  /** Pictures, each under the SHA-256 of its bytes. */
+  readonly picture: {
+    readonly hash: string;
+    readonly bytes: Uint8Array;
+  };
 }

@@ -8,6 +8,7 @@ import type { JobEvent } from '../job/event.ts';
 import { blankJob, evolve, replay } from '../job/evolve.ts';
 import type { Job, OpenJob } from '../job/job.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
+import { pictureTrouble } from '../store/pictures.ts';
 import { Refused } from '../store/refused.ts';
 import type { Store } from '../store/sql-store.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
@@ -146,6 +147,8 @@ export const carryOut = async (
   let now = before;
   const events: JobEvent[] = [];
   for (const [at, request] of requests.entries()) {
+    const lacking = await pictureTrouble(store, request);
+    if (lacking !== undefined) return answer({ kind: 'no', refusal: lacking, at });
     const event = decide(now, { id: world.newId(), job: id, at: world.now(), ...signer, request });
     if (event.kind === 'refused') return answer({ kind: 'no', refusal: event.refusal, at });
     events.push(event.value);

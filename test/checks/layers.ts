@@ -17,6 +17,7 @@ export const layers: readonly Layer[] = [
   pure('reckon'),
   pure('plan'),
   pure('journal'),
+  pure('picture'),
   pure('register'),
   pure('job'),
   pure('drawing'),

@@ -106,6 +106,26 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     }),
   ),
   fact(
+    'picture taken',
+    fc.record({
+      picture: fc.record({
+        hash: fc.constantFrom('a'.repeat(64), '0'.repeat(64)),
+        mediaType: fc.constantFrom('image/jpeg', 'image/png'),
+        width: fc.nat(20_000),
+        height: fc.nat(20_000),
+        bytes: fc.nat(9_000_000),
+      }),
+      of: fc.oneof(
+        fc.constant({}),
+        fc.record({ place }),
+        fc.record({ operation: words }),
+        fc.record({ place, finding: eventId }),
+      ),
+      says: words,
+    }),
+  ),
+  fact('picture struck out', fc.record({ picture: eventId, why: words })),
+  fact(
     'shims counted',
     fc.record({ shims: fc.array(fc.record({ thickness: typed, count: fc.nat(9) }), { maxLength: 5 }) }),
   ),

@@ -3,6 +3,7 @@ import { spawnSync } from 'node:child_process';
 
 const programs = {
   glpsol: { probe: ['glpsol', '--version'], debian: 'glpk-utils' },
+  exiftool: { probe: ['exiftool', '-ver'], debian: 'libimage-exiftool-perl' },
   units: { probe: ['units', '--version'], debian: 'units' },
   scipy: { probe: ['/usr/bin/python3', '-c', 'import scipy'], debian: 'python3-scipy' },
   uncertainties: {

@@ -30,6 +30,7 @@ export interface Desk {
   readonly faults: readonly unknown[];
   readonly get: (path: string, headers?: Headers) => Promise<Response>;
   readonly post: (path: string, body: unknown, headers?: Headers) => Promise<Response>;
+  readonly put: (path: string, bytes: Uint8Array, headers?: Headers) => Promise<Response>;
   readonly send: (request: Asked, after?: number) => Promise<Response>;
   /** Another program that serves the same store, or one that stands in for it. */
   readonly beside: (store?: Partial<Store>, webFolder?: string) => Desk;
@@ -75,6 +76,12 @@ const deskOn = (store: Store, webFolder: string): Desk => {
     get: async (path, headers = {}) =>
       app.request(`http://${host}${path}`, { headers: { host, ...headers } }),
     post,
+    put: async (path, bytes, headers = {}) =>
+      app.request(`http://${host}${path}`, {
+        method: 'PUT',
+        headers: { host, ...headers },
+        body: Uint8Array.from(bytes),
+      }),
     send: (request, after = 0) => post(`/api/jobs/${job}/commands`, { command: command(request), after }),
     beside: (other = {}, folder = webFolder) => deskOn({ ...store, ...other }, folder),
     close: async () => {

@@ -1,15 +1,14 @@
 /** @module What was acknowledged is there after the program was killed at any moment. */
-import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
-import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { checkChain } from '../../src/journal/chain.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
+import { drawnPicture } from './pictures-contract.ts';
+import { runAndKill } from './run-and-kill.ts';
 
-const program = fileURLToPath(new URL('./append-until-killed.ts', import.meta.url));
 const job = 'job-a';
 const events = 1000;
 
@@ -18,35 +17,6 @@ beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'endfloat-kill-'));
 });
 afterAll(() => rmSync(folder, { recursive: true }));
-
-interface Ending {
-  /** The last sequence that was acknowledged. */
-  readonly acknowledged: number;
-  readonly signal: NodeJS.Signals | null;
-}
-
-/** Lets the program run until so many more are acknowledged, waits a little, and kills it. */
-const runAndKill = (path: string, after: number, wait: number): Promise<Ending> =>
-  new Promise((done, fail) => {
-    const child = spawn(process.execPath, [program, path, job, String(events)], {
-      stdio: ['ignore', 'pipe', 'inherit'],
-    });
-    let text = '';
-    let killing = false;
-    child.stdout.setEncoding('utf8');
-    child.stdout.on('data', (chunk: string) => {
-      text += chunk;
-      if (killing || text.split('\n').length <= after) return;
-      killing = true;
-      setTimeout(() => child.kill('SIGKILL'), wait);
-    });
-    child.on('error', fail);
-    child.on('close', (_, signal) => {
-      // A last line without its end may be half a number.
-      const lines = text.slice(0, text.lastIndexOf('\n') + 1).trimEnd();
-      done({ acknowledged: Number(lines.split('\n').at(-1) ?? 0), signal });
-    });
-  });
 
 describe('a journal whose program is killed', () => {
   it('holds every acknowledged event, in a chain that fits, however often and whenever that happens', async () => {
@@ -63,7 +33,12 @@ describe('a journal whose program is killed', () => {
       [120, 7],
       [events, 0],
     ] as const) {
-      const ending = await runAndKill(path, after, wait);
+      const ending = await runAndKill(
+        new URL('./append-until-killed.ts', import.meta.url),
+        [path, job, String(events)],
+        after,
+        wait,
+      );
       if (ending.signal === 'SIGKILL') kills += 1;
       acknowledged = Math.max(acknowledged, ending.acknowledged);
       const store = await openSqliteStore(path);
@@ -80,5 +55,26 @@ describe('a journal whose program is killed', () => {
     const database = new DatabaseSync(path);
     expect(database.prepare('pragma integrity_check').all()).toEqual([{ integrity_check: 'ok' }]);
     database.close();
+  });
+});
+
+describe('pictures whose program is killed', () => {
+  it('are there, byte for byte, once they were acknowledged', async () => {
+    const path = join(folder, 'pictures.sqlite');
+    for (const [after, wait] of [
+      [1, 0],
+      [40, 1],
+      [25, 4],
+    ] as const) {
+      const before = await runAndKill(new URL('./put-until-killed.ts', import.meta.url), [path], after, wait);
+      expect(before.signal).toBe('SIGKILL');
+      expect(before.acknowledged).toBeGreaterThanOrEqual(after);
+      const store = await openSqliteStore(path);
+      for (let shade = 1; shade <= before.acknowledged; shade += 1) {
+        const { picture, bytes } = drawnPicture(shade);
+        expect(Buffer.from(bytes).equals((await store.picture(picture.hash)) ?? new Uint8Array())).toBe(true);
+      }
+      await store.close();
+    }
   });
 });

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/store/sql-store.ts';
 import { journalOf } from './journal-fixture.ts';
 import type { OpenedStore } from './journals-contract.ts';
+import { drawnPicture } from './pictures-contract.ts';
 import { race } from './race.ts';
 
 export interface LastingStore extends OpenedStore {
@@ -52,6 +53,17 @@ export const lastingStoreContract = (name: string, open: () => Promise<LastingSt
       store = await opened.again();
       expect(await store.readFrom('job-a', 0)).toEqual(events);
       expect(await store.list()).toEqual(lines);
+    });
+
+    it('has its pictures again after it was closed, and those that another program has put', async () => {
+      const [one, other] = [drawnPicture(1), drawnPicture(2)];
+      const door = await opened.beside();
+      await store.putPicture(one.picture.hash, one.bytes);
+      await door.putPicture(other.picture.hash, other.bytes);
+      await door.close();
+      store = await opened.again();
+      for (const { picture, bytes } of [one, other])
+        expect(new Uint8Array((await store.picture(picture.hash)) ?? [])).toEqual(new Uint8Array(bytes));
     });
 
     it('writes the jobs list anew from the journal where it is lost or lags behind', async () => {

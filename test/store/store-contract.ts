@@ -3,12 +3,14 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Store } from '../../src/store/sql-store.ts';
 import { booking, eventAfter, jobJournals, journalOf, nextReading } from './journal-fixture.ts';
 import { journalsContract, type OpenedStore } from './journals-contract.ts';
+import { picturesContract } from './pictures-contract.ts';
 import { race } from './race.ts';
 import { registerJournals, registerOf } from './register-fixture.ts';
 
 export const storeContract = (name: string, open: () => Promise<OpenedStore>): void => {
   journalsContract(`${name}, jobs`, open, jobJournals);
   journalsContract(`${name}, the register`, open, registerJournals);
+  picturesContract(name, open);
 
   describe(`${name} keeps jobs and a register`, () => {
     let opened: OpenedStore;
