@@ -1,14 +1,13 @@
 /** @module An engine type put together from its file: places spelled out, figures in the core's units. */
-import { hours, mm, newtonMetres, radians } from '../quantity/brand.ts';
-import { machiningOf, oneUseOf } from './compile-orders.ts';
+import { mm, newtonMetres, radians } from '../quantity/brand.ts';
+import { componentsOf } from './compile-components.ts';
+import { couplingOf, offerOf } from './compile-offers.ts';
+import { oneUseOf } from './compile-orders.ts';
 import type { EngineFile } from './engine-file.ts';
 import type {
   Characteristic,
-  Component,
-  Coupling,
   EngineType,
   Fastener,
-  Offer,
   Operation,
   Place,
   PlaceKind,
@@ -16,11 +15,9 @@ import type {
 } from './engine-type.ts';
 import { readExpression } from './expression.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
-import type { FilePath } from './file-path.ts';
 import { type Finding, wrong } from './finding.ts';
 import { given } from './given.ts';
 import { readBounds, readLimits } from './limits.ts';
-import { centsOf } from './price.ts';
 import { threadOf } from './thread.ts';
 
 const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
@@ -56,78 +53,6 @@ const characteristicOf = (
   ),
   ...given('source', file.source),
 });
-
-const sizesOf = (
-  reader: FigureReader,
-  file: NonNullable<EngineFile['components'][string]['sizes']>,
-  wears: Characteristic['wears'],
-  path: FilePath,
-): NonNullable<Component['sizes']> => ({
-  of: file.of,
-  cleanUp: mm(readFigure(reader, file['clean-up'], 'length', [...path, 'clean-up']).amount),
-  steps: file.steps.map(({ name, limits }, index) => ({
-    name,
-    limits: readLimits(reader, limits, wears, [...path, 'steps', index, 'limits']),
-  })),
-});
-
-const lifeOf = (
-  reader: FigureReader,
-  file: EngineFile['components'][string]['life'],
-  path: FilePath,
-): Pick<Component, 'life' | 'lifeMiddle'> => {
-  const read = (text: string, at: FilePath) => hours(readFigure(reader, text, 'time', at).amount);
-  return typeof file === 'string'
-    ? { life: read(file, path) }
-    : {
-        life: read(file['counted-on'], [...path, 'counted-on']),
-        lifeMiddle: read(file.usual, [...path, 'usual']),
-      };
-};
-
-const componentOf = (reader: FigureReader, name: string, file: EngineFile): Component | undefined => {
-  const from = file.components[name];
-  if (from === undefined) return undefined;
-  const path = ['components', name];
-  const wears = file.characteristics[from.sizes?.of ?? '']?.wears ?? 'either';
-  return {
-    name,
-    title: from.title,
-    at: from.at,
-    together: from.together,
-    judgedBy: from['judged-by'],
-    putBack: from['put-back'],
-    ...lifeOf(reader, from.life, [...path, 'life']),
-    ...given('wearVaries', from['wear-varies']),
-    ...given('sizes', from.sizes && sizesOf(reader, from.sizes, wears, [...path, 'sizes'])),
-    ...given('machining', from.machining && machiningOf(reader, from.machining, [...path, 'machining'])),
-    ...given('arrival', from.arrival),
-  };
-};
-
-const componentsOf = (reader: FigureReader, file: EngineFile): ReadonlyMap<string, Component> =>
-  new Map(
-    Object.keys(file.components).flatMap((name) => {
-      const component = componentOf(reader, name, file);
-      return component === undefined ? [] : [[name, component] as const];
-    }),
-  );
-
-const offerOf = (file: EngineFile['offers'][number]): Offer => ({
-  component: file.component,
-  does: file.does,
-  size: file.size,
-  supplier: file.supplier,
-  cents: centsOf(file.price),
-  per: file.per,
-  days: file.days,
-  ...given('setUp', file['set-up'] && { name: file['set-up'].name, cents: centsOf(file['set-up'].price) }),
-});
-
-const couplingOf = (file: EngineFile['couplings'][number]): Coupling =>
-  file.kind === 'same size'
-    ? { kind: file.kind, leader: file.components[0], follower: file.components[1] }
-    : file;
 
 const fastenerOf = (reader: FigureReader, name: string, file: EngineFile['fasteners'][string]): Fastener => {
   const path = ['fasteners', name];
@@ -217,8 +142,8 @@ export const compileEngine = (file: EngineFile): Compiled => {
     places: new Map(places.map((place) => [place.id, place])),
     characteristics: bookOf(file.characteristics, (name, entry) => characteristicOf(reader, name, entry)),
     components: componentsOf(reader, file),
-    offers: file.offers.map(offerOf),
-    couplings: file.couplings.map(couplingOf),
+    offers: file.offers.map((offer, index) => offerOf(reader, offer, ['offers', index])),
+    couplings: file.couplings.map((coupling, index) => couplingOf(reader, coupling, ['couplings', index])),
     oneUse: bookOf(file['one-use'], oneUseOf),
     fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
     operations: bookOf(file.operations, operationOf),

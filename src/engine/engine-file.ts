@@ -1,12 +1,10 @@
 /** @module The engine type file as a person writes it: the one source of its types, its validation and its published schema. */
 import { z } from 'zod';
-import { bounds, figure, name, names, price, words } from './file-terms.ts';
-import { machining, oneUse } from './order-file.ts';
-
-export const limitsFile = z.strictObject({
-  new: bounds.optional().describe('limits as made'),
-  wear: bounds.optional().describe('how far it may go and still be put back'),
-});
+import { componentFile } from './component-file.ts';
+import { couplingFile } from './coupling-file.ts';
+import { bounds, figure, limitsFile, name, names, words } from './file-terms.ts';
+import { offerFile } from './offer-file.ts';
+import { oneUse } from './order-file.ts';
 
 export type ExpressionFile =
   | string
@@ -87,79 +85,6 @@ const characteristic = z.strictObject({
   source: words.optional().describe("the manual's page"),
 });
 
-const component = z.strictObject({
-  title: words,
-  at: name.describe('the kind of place'),
-  together: z.boolean().describe('one option for all places (one crank, one block), or each place by itself'),
-  'judged-by': z.array(name).max(24).describe('characteristics that must allow it to be put back'),
-  'put-back': z.boolean().describe('whether a used one may be put back at all'),
-  life: z
-    .union([
-      figure,
-      z.strictObject({
-        'counted-on': figure.describe('hours that nine in ten outlast'),
-        usual: figure.describe('hours that half of them outlast'),
-      }),
-    ])
-    .describe(
-      'hours that a new or machined one may be counted on for, for example `8000 h`; where more is known of it, with the usual hours too',
-    ),
-  'wear-varies': z
-    .number()
-    .min(0.01)
-    .max(1)
-    .optional()
-    .describe(
-      'by what share the rate of wear varies from one stretch of running to the next, for example 0.3',
-    ),
-  sizes: z
-    .strictObject({
-      of: name.describe('the characteristic that is machined'),
-      'clean-up': figure.describe('what must be left to take off at the worst place'),
-      steps: z
-        .array(z.strictObject({ name: words, limits: limitsFile }))
-        .min(1)
-        .max(12),
-    })
-    .optional()
-    .describe('rework steps in the order in which they are taken; the size as made is called `standard`'),
-  machining: machining.optional().describe('what the machine shop is told beside the finished size'),
-  arrival: z
-    .array(name)
-    .max(24)
-    .optional()
-    .describe(
-      'characteristics measured when it comes from a supplier; where it is left out, those measured ones that it is judged by and the sums of these',
-    ),
-});
-
-const offer = z.strictObject({
-  component: name,
-  does: z.enum(['machine', 'replace']),
-  size: words.describe('`standard` or the name of a step'),
-  supplier: words,
-  price,
-  per: z.enum(['set', 'place']),
-  'set-up': z
-    .strictObject({ name, price })
-    .optional()
-    .describe('paid once, however many offers share the set-up'),
-  days: z.number().min(0).max(400),
-});
-
-const coupling = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('same size'),
-    components: z.tuple([name, name]).describe('the second follows the size of the first, place by place'),
-  }),
-  z.strictObject({
-    kind: z.literal('renew with'),
-    if: name,
-    is: z.array(z.enum(['put back', 'machine', 'replace'])).min(1),
-    renew: name,
-  }),
-]);
-
 const fastener = z.strictObject({
   title: words,
   at: name,
@@ -235,9 +160,9 @@ export const engineFile = z.strictObject({
   'firing-order': z.array(z.int().min(1)).min(1).max(20),
   places: book(placeKind, 64),
   characteristics: book(characteristic, 400),
-  components: book(component, 200),
-  offers: z.array(offer).max(2000),
-  couplings: z.array(coupling).max(200).default([]),
+  components: book(componentFile, 200),
+  offers: z.array(offerFile).max(2000),
+  couplings: z.array(couplingFile).max(200).default([]),
   'one-use': book(oneUse, 400).default({}),
   fasteners: book(fastener, 200).default({}),
   operations: book(operation, 400).default({}),

@@ -122,6 +122,21 @@ export interface OneUse {
   readonly source?: string;
 }
 
+/** Metal that machining takes from: the wall behind a bore, the hardened depth of a journal. */
+export interface Layer {
+  /** The characteristic by which it is measured as found. */
+  readonly of?: string;
+  /** Its depth at the size as made. */
+  readonly asMade?: Millimetres;
+  readonly least: Millimetres;
+}
+
+/** A grade that a part is made in, with the values for which it is taken. */
+export interface Grade {
+  readonly name: string;
+  readonly when: Bounds;
+}
+
 export interface Component {
   readonly name: string;
   readonly title: string;
@@ -139,10 +154,26 @@ export interface Component {
     readonly of: string;
     readonly cleanUp: Millimetres;
     readonly steps: readonly SizeStep[];
+    readonly wall?: Layer;
+    readonly case?: Layer;
+    /** The characteristic that must hold its limits before it is ground. */
+    readonly fillet?: string;
+    /** Within what hardness a journal that was overheated may still be ground. */
+    readonly hardness?: { readonly scale: string } & Bounds;
+    /** Over its life; each step up to the one it is found at counts as one. */
+    readonly mostTimes?: number;
   };
   readonly machining?: Machining;
   /** Characteristics measured when it comes from a supplier, where the file names them. */
   readonly arrival?: readonly string[];
+  /** Chosen by the least or greatest value of a characteristic over all places; of two that fit, the later. */
+  readonly grades?: {
+    readonly of: string;
+    readonly takes: 'least' | 'greatest';
+    readonly steps: readonly Grade[];
+  };
+  /** Whether a used one goes back to its own place only. */
+  readonly stays?: boolean;
 }
 
 /** What may be done with a component. */
@@ -157,7 +188,19 @@ export interface Offer {
   readonly cents: number;
   readonly per: 'set' | 'place';
   readonly setUp?: { readonly name: string; readonly cents: number };
+  /** What each costs from so many on, fewest first. */
+  readonly quantity?: readonly { readonly from: number; readonly cents: number }[];
+  /** On the old part, in hundredths, given back for a sound one. */
+  readonly deposit?: number;
   readonly days: number;
+  /** Hours expected of it, where they differ from the component's. */
+  readonly life?: Hours;
+  /** Of ways that exclude one another. */
+  readonly way?: string;
+  /** Of a sleeve: the bore that takes it. */
+  readonly boredTo?: Millimetres;
+  /** Between what masses the new part lies. */
+  readonly mass?: Bounds;
 }
 
 export type Coupling =
@@ -167,6 +210,18 @@ export type Coupling =
       readonly if: string;
       readonly is: readonly Does[];
       readonly renew: string;
+    }
+  /** Anything done but putting back, or the operation being done, renews the other. */
+  | { readonly kind: 'disturbed'; readonly if?: string; readonly by?: string; readonly renew: string }
+  /** Made to one another: renewed both or neither. */
+  | { readonly kind: 'matched'; readonly components: readonly [string, string] }
+  | { readonly kind: 'either or'; readonly ways: readonly string[] }
+  | {
+      readonly kind: 'balance';
+      readonly of: string;
+      /** The characteristic that holds the mass of each as found. */
+      readonly mass?: string;
+      readonly most: number;
     };
 
 export interface Fastener {

@@ -14,6 +14,9 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['datum', 'length'],
   ['tolerance', 'length'],
   ['shims', 'length'],
+  ['as-made', 'length'],
+  ['bored-to', 'length'],
+  ['most', 'mass'],
   ['life', 'time'],
   ['counted-on', 'time'],
   ['usual', 'time'],
@@ -32,6 +35,7 @@ const ends = ['least', 'greatest'];
 export const figureKindAt = (path: FilePath, quantity?: unknown): FigureKind | undefined => {
   if (path[0] === 'characteristics' && path[2] === 'derived') return undefined;
   const key = typeof path.at(-1) === 'number' ? path.at(-2) : path.at(-1);
+  if (path[0] === 'offers' && path[2] === 'mass') return 'mass';
   const own = path[0] === 'characteristics' ? quantities.find((one) => one === quantity) : undefined;
   return own !== undefined && ends.includes(String(key)) ? own : kinds.get(String(key));
 };

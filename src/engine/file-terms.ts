@@ -19,3 +19,8 @@ export const bounds = z
 export const price = z
   .string()
   .regex(/^\d{1,7}(\.\d{1,2})?$/, 'a price is a decimal with at most two places, without currency');
+
+export const limitsFile = z.strictObject({
+  new: bounds.optional().describe('limits as made'),
+  wear: bounds.optional().describe('how far it may go and still be put back'),
+});

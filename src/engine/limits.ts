@@ -1,10 +1,10 @@
 /** @module Limits of an engine type: as printed, as made, and as a used part may go back. */
 import type { z } from 'zod';
 import type { Typed } from '../quantity/typed.ts';
-import type { limitsFile } from './engine-file.ts';
 import type { Bounds, Characteristic, Limits, Quantity } from './engine-type.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
+import type { limitsFile } from './file-terms.ts';
 
 type LimitsFile = z.infer<typeof limitsFile>;
 type BoundsFile = NonNullable<LimitsFile['new']>;

@@ -25,7 +25,7 @@ export const demandsOf = ({ booked }: Pick<OpenJob, 'booked'>): Demands => {
 
 /** @param demands  as booked, where nobody asks otherwise */
 export const planQuestionOf = (
-  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings' | 'orders'>,
+  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings' | 'orders' | 'done'>,
   demands: Demands = demandsOf(job),
 ): PlanQuestion => ({
   sheet: job.sheet,
@@ -35,12 +35,15 @@ export const planQuestionOf = (
       component: found.component,
       mayGoBack: found.mayGoBack,
       cracked: isCracked(found),
+      overheated: found.finding === 'blued',
+      ...(found.hardness === undefined ? {} : { hardness: found.hardness }),
       says: found.says,
     })),
     ...arrivalFindings(job),
   ],
   hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),
   demands,
+  done: [...job.done.keys()],
 });
 
 /** `machine to 0.25, by Grindle & Wick`. */

@@ -1,5 +1,7 @@
-/** @module Couplings as rows: sizes that follow one another, parts that are renewed with others. */
-import type { Coupling, EngineType } from '../engine/engine-type.ts';
+/** @module Couplings as rows: sizes that follow one another, parts renewed with others, ways that exclude one another. */
+import type { Coupling, Does, EngineType } from '../engine/engine-type.ts';
+import { renews } from '../engine/renewal.ts';
+import { balanceRows } from './balance-rows.ts';
 import type { Option } from './plan-model.ts';
 import { columnsWhere, type Row } from './row.ts';
 import { type Slot, touches } from './slot.ts';
@@ -26,37 +28,104 @@ const sameSize = (options: readonly Option[], leader: Slot, follower: Slot): rea
   }));
 };
 
-const renewWith = (
+const renewed = (options: readonly Option[], { name }: Slot, factor = 1) =>
+  columnsWhere(options, ({ slot, does }) => slot === name && renews(does), factor);
+
+/** What is done with the one that renews the other. */
+const renewWhen = (
   options: readonly Option[],
-  is: Extract<Coupling, { kind: 'renew with' }>['is'],
   leader: Slot,
-  renewed: Slot,
+  other: Slot,
+  does: (does: Does) => boolean,
+  words: string,
 ): Row => ({
-  stands: `${renewed.title} must be renewed when ${leader.title} is: ${is.join(' or ')}`,
+  stands: `${other.title} must be renewed when ${leader.title} is${words}`,
   terms: [
-    ...columnsWhere(options, (option) => option.slot === leader.name && is.includes(option.does)),
-    ...columnsWhere(options, (option) => option.slot === renewed.name && option.does === 'replace', -1),
+    ...columnsWhere(options, (option) => option.slot === leader.name && does(option.does)),
+    ...renewed(options, other, -1),
   ],
   relation: '<=',
   bound: 0,
 });
 
+/** For two slots at a time: one way in the first leaves no other way in the second. */
+const eitherOr = (options: readonly Option[], ways: readonly string[]): readonly Row[] => {
+  const taking = new Map<string, Set<string>>();
+  for (const { slot, way } of options)
+    if (way !== undefined && ways.includes(way)) taking.set(slot, (taking.get(slot) ?? new Set()).add(way));
+  const slots = [...taking];
+  return slots.flatMap(([first, firstWays], index) =>
+    slots.slice(index + 1).flatMap(([second, secondWays]) =>
+      [...firstWays]
+        .filter((way) => secondWays.size > (secondWays.has(way) ? 1 : 0))
+        .map(
+          (way): Row => ({
+            stands: `only one of these ways: ${ways.join(', ')}`,
+            terms: [
+              ...columnsWhere(options, (option) => option.slot === first && option.way === way),
+              ...columnsWhere(
+                options,
+                (option) =>
+                  option.slot === second &&
+                  option.way !== undefined &&
+                  option.way !== way &&
+                  ways.includes(option.way),
+              ),
+            ],
+            relation: '<=',
+            bound: 1,
+          }),
+        ),
+    ),
+  );
+};
+
+const matched = (options: readonly Option[], one: Slot, other: Slot): Row => ({
+  stands: `${one.title} and ${other.title} are matched: both are renewed or neither`,
+  terms: [...renewed(options, one), ...renewed(options, other, -1)],
+  relation: '=',
+  bound: 0,
+});
+
+const rowsOf = (
+  engine: EngineType,
+  coupling: Coupling,
+  slots: readonly Slot[],
+  options: readonly Option[],
+): readonly Row[] => {
+  switch (coupling.kind) {
+    case 'same size':
+      return pairs(slots, coupling.leader, coupling.follower).flatMap(([leader, follower]) =>
+        sameSize(options, leader, follower),
+      );
+    case 'renew with':
+      return pairs(slots, coupling.if, coupling.renew).map(([leader, other]) =>
+        renewWhen(
+          options,
+          leader,
+          other,
+          (does) => coupling.is.includes(does),
+          `: ${coupling.is.join(' or ')}`,
+        ),
+      );
+    // One that an operation disturbs is no rule but a put-back that is not open: see options.
+    case 'disturbed':
+      return pairs(slots, coupling.if ?? '', coupling.renew).map(([leader, other]) =>
+        renewWhen(options, leader, other, (does) => does !== 'put back', ' disturbed'),
+      );
+    case 'matched':
+      return pairs(slots, ...coupling.components).map(([one, other]) => matched(options, one, other));
+    case 'either or':
+      return eitherOr(options, coupling.ways);
+    case 'balance':
+      return balanceRows(engine, coupling, options);
+    default:
+      return coupling satisfies never;
+  }
+};
+
 export const couplingRows = (
   engine: EngineType,
   slots: readonly Slot[],
   options: readonly Option[],
-): readonly Row[] =>
-  engine.couplings.flatMap((coupling): readonly Row[] => {
-    switch (coupling.kind) {
-      case 'same size':
-        return pairs(slots, coupling.leader, coupling.follower).flatMap(([leader, follower]) =>
-          sameSize(options, leader, follower),
-        );
-      case 'renew with':
-        return pairs(slots, coupling.if, coupling.renew).map(([leader, renewed]) =>
-          renewWith(options, coupling.is, leader, renewed),
-        );
-      default:
-        return coupling satisfies never;
-    }
-  });
+): readonly Row[] => engine.couplings.flatMap((coupling) => rowsOf(engine, coupling, slots, options));

@@ -3,14 +3,15 @@ import type { EngineType } from '../engine/engine-type.ts';
 import { couplingRows } from './coupling-rows.ts';
 import { demandRows } from './demand-rows.ts';
 import type { Demands, Option, SetUp } from './plan-model.ts';
-import { columnsWhere, daysColumn, optionColumn, type Row, type Terms } from './row.ts';
+import { columnsWhere, daysColumn, optionColumn, type Row, setUpColumn, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
+import { type Uses, usesOfAll } from './uses.ts';
 
 export interface Model {
   readonly rows: readonly Row[];
   /** Option of each binary column, in order: `x0`, `x1` … */
   readonly options: readonly Option[];
-  /** Column of each: `s0`, `s1` … */
+  /** Column of each: `s0`, `s1` …; sets of balanced parts stand among them at no cost. */
   readonly setUps: readonly SetUp[];
   /** What is bought by the piece: n of the columns chosen cost cents[n] beside their own prices. */
   readonly bulk: readonly Bulk[];
@@ -22,15 +23,10 @@ interface Bulk {
   readonly cents: readonly number[];
 }
 
-const setUpColumn = (index: number): string => `s${index}`;
 /** One where just so many of a bulk are taken. */
 const countColumn = (bulk: number, count: number): string => `q${bulk}_${count}`;
 /** A row that no demand or rule stands behind: it only ties columns together. */
 const tie = '';
-
-const setUpsOf = (options: readonly Option[]): readonly SetUp[] => [
-  ...new Map(options.flatMap(({ setUps }) => setUps).map((setUp) => [setUp.name, setUp])).values(),
-];
 
 const bulkOf = (options: readonly Option[]): readonly Bulk[] => {
   const counted = options.flatMap(({ quantity }, index) => (quantity ? [{ quantity, index }] : []));
@@ -75,7 +71,7 @@ export const costTerms = ({ options, setUps, bulk }: Omit<Model, 'rows'>): Terms
 export const newPartTerms = ({ options }: Pick<Model, 'options'>): Terms =>
   options.map(({ newParts }, index) => [newParts, optionColumn(index)] as const);
 
-const slotRows = (slot: Slot, options: readonly Option[], setUps: readonly SetUp[]): readonly Row[] => {
+const slotRows = (slot: Slot, options: readonly Option[], { setUps, byOption }: Uses): readonly Row[] => {
   const own = columnsWhere(options, (option) => option.slot === slot.name);
   const days = options.flatMap((option, index) =>
     option.slot === slot.name && option.days > 0 ? [[option.days, optionColumn(index)] as const] : [],
@@ -88,9 +84,8 @@ const slotRows = (slot: Slot, options: readonly Option[], setUps: readonly SetUp
       ? [{ stands: tie, terms: [...days, [-1, daysColumn] as const], relation: '<=', bound: 0 } as const]
       : []),
     ...setUps.flatMap(({ name }, index): readonly Row[] => {
-      const users = columnsWhere(
-        options,
-        (option) => option.slot === slot.name && option.setUps.some((setUp) => setUp.name === name),
+      const users = options.flatMap((option, at) =>
+        option.slot === slot.name && byOption[at]?.has(name) ? [[1, optionColumn(at)] as const] : [],
       );
       return users.length > 0
         ? [{ stands: tie, terms: [...users, [-1, setUpColumn(index)]], relation: '<=', bound: 0 }]
@@ -105,12 +100,12 @@ export const modelOf = (
   options: readonly Option[],
   demands: Demands,
 ): Model => {
-  const setUps = setUpsOf(options);
-  const columns = { options, setUps, bulk: bulkOf(options) };
+  const uses = usesOfAll(engine, options);
+  const columns = { options, setUps: uses.setUps, bulk: bulkOf(options) };
   return {
     ...columns,
     rows: [
-      ...slots.flatMap((slot) => slotRows(slot, options, setUps)),
+      ...slots.flatMap((slot) => slotRows(slot, options, uses)),
       ...couplingRows(engine, slots, options),
       ...demandRows(slots, options, demands, costTerms(columns)),
     ],

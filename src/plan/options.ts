@@ -1,11 +1,14 @@
 /** @module Options of every slot: put back, machine to each size that cleans up, replace by each part on offer. */
-import type { Offer } from '../engine/engine-type.ts';
-import { cleansUp } from './clean-up.ts';
+import type { Bounds, Does, EngineType, Offer } from '../engine/engine-type.ts';
+import { renews } from '../engine/renewal.ts';
+import { sizesOffered } from '../engine/sizes-offered.ts';
+import { judge } from '../measure/judge.ts';
 import { countedOn, usualLifeOf } from './life.ts';
-import type { Barred, Option, SetUp } from './plan-model.ts';
+import { openTo } from './open-to.ts';
+import type { Barred, Option } from './plan-model.ts';
 import { putBack } from './put-back.ts';
 import type { PlanQuestion } from './question.ts';
-import { type Slot, slotsOf } from './slot.ts';
+import { judgingPlaces, type Slot, slotsOf } from './slot.ts';
 import { atPrices } from './what-if.ts';
 
 export interface Options {
@@ -33,22 +36,41 @@ export const optionId = (
   supplier: string,
 ): string => [slot.name, does, size, supplier].join(':');
 
+/** What each costs when so many are taken. */
+const eachOf = ({ cents, quantity = [] }: Offer, count: number): number =>
+  quantity.findLast(({ from }) => from <= count)?.cents ?? cents;
+
 /** A set bought for places that are decided one by one is paid once; else the price is the slot's own. */
-const priceOf = (offer: Offer, slot: Slot): { readonly cents: number; readonly setUps: readonly SetUp[] } => {
+const priceOf = (
+  engine: EngineType,
+  offer: Offer,
+  slot: Slot,
+): Pick<Option, 'cents' | 'setUps' | 'quantity'> => {
   const setUps = offer.setUp ? [offer.setUp] : [];
-  if (offer.per === 'place') return { cents: offer.cents * slot.places.length, setUps };
+  const count = slot.places.length;
+  if (offer.per === 'place' && slot.component.together)
+    return { cents: eachOf(offer, count) * count, setUps };
+  if (offer.per === 'place') {
+    const places = engine.placeKinds.get(slot.component.at)?.count ?? 0;
+    const off = Array.from(
+      { length: places + 1 },
+      (_, taken) => taken * (eachOf(offer, taken) - offer.cents),
+    );
+    const name = `quantity of ${slot.component.title}, ${offer.size}, ${offer.supplier}`;
+    return { cents: offer.cents, setUps, ...(offer.quantity && { quantity: { name, cents: off } }) };
+  }
   if (slot.component.together) return { cents: offer.cents, setUps };
   const name = `set of ${slot.component.title}, ${offer.size}, ${offer.supplier}`;
   return { cents: 0, setUps: [...setUps, { name, cents: offer.cents }] };
 };
 
 /** New or made as new. */
-const lasting = ({ component }: Slot): Pick<Option, 'hours' | 'life'> => {
-  const life = usualLifeOf(component);
+const lasting = ({ component }: Slot, offer: Offer): Pick<Option, 'hours' | 'life'> => {
+  const life = usualLifeOf(offer.life === undefined ? component : { life: offer.life });
   return { hours: countedOn(life), life };
 };
 
-const offered = (slot: Slot, offer: Offer, reason: string): Option => ({
+const offered = (engine: EngineType, slot: Slot, offer: Offer, reason: string): Option => ({
   id: optionId(slot, offer.does, offer.size, offer.supplier),
   slot: slot.name,
   component: slot.component.name,
@@ -56,22 +78,63 @@ const offered = (slot: Slot, offer: Offer, reason: string): Option => ({
   does: offer.does,
   size: offer.size,
   supplier: offer.supplier,
-  ...priceOf(offer, slot),
+  ...priceOf(engine, offer, slot),
+  ...(offer.way !== undefined && { way: offer.way }),
+  ...(offer.mass && { mass: offer.mass }),
   days: offer.days,
-  ...lasting(slot),
-  newParts: offer.does === 'replace' ? slot.places.length : 0,
+  ...lasting(slot, offer),
+  newParts: renews(offer.does) ? slot.places.length : 0,
   reason,
 });
 
-/** Offers in a stable order that does not hang on the order in the file: by size step, then supplier, then price. */
+const doings: readonly Does[] = ['machine', 'build up', 'sleeve', 'exchange', 'replace'];
+
+/** Offers in a stable order that does not hang on the order in the file: what is done, size, supplier, price. */
 const inOrder = (slot: Slot, offers: readonly Offer[]): readonly Offer[] => {
-  const steps = ['standard', ...(slot.component.sizes?.steps.map(({ name }) => name) ?? [])];
-  const key = ({ size, supplier, cents }: Offer) => [steps.indexOf(size), supplier, cents] as const;
+  const sizes = sizesOffered(slot.component);
+  const key = ({ does, size, supplier, cents }: Offer) =>
+    [doings.indexOf(does), sizes.indexOf(size), supplier, cents] as const;
   return [...offers].sort((a, b) => {
     const [left, right] = [key(a), key(b)];
     const at = left.findIndex((part, index) => part !== right[index]);
     return at < 0 ? 0 : (left[at] ?? 0) < (right[at] ?? 0) ? -1 : 1;
   });
+};
+
+const offerWords = ({ does, size }: Offer): string => {
+  switch (does) {
+    case 'machine':
+    case 'build up':
+    case 'sleeve':
+      return `${does} to ${size}`;
+    case 'replace':
+    case 'exchange':
+      return `${does}, ${size}`;
+    default:
+      return does satisfies never;
+  }
+};
+
+/** Mass as found, its uncertain side counted, where the component is balanced and it was weighed. */
+const massFound = ({ sheet }: PlanQuestion, slot: Slot): Bounds | undefined => {
+  const balance = sheet.engine.couplings.find(
+    (coupling) => coupling.kind === 'balance' && coupling.of === slot.component.name,
+  );
+  const of = balance?.kind === 'balance' ? sheet.engine.characteristics.get(balance.mass ?? '') : undefined;
+  const [place] = of ? judgingPlaces(sheet.engine, slot, of.at) : [];
+  if (!of || place === undefined) return undefined;
+  const { value, expanded = 0 } = judge(sheet, of.name, place);
+  return value && { least: value.value - expanded, greatest: value.value + expanded };
+};
+
+/** The operation that was done and disturbed it, so that a used one no longer goes back. */
+const disturbedBy = ({ sheet: { engine }, done = [] }: PlanQuestion, slot: Slot): string | undefined => {
+  for (const coupling of engine.couplings) {
+    if (coupling.kind !== 'disturbed' || coupling.renew !== slot.component.name) continue;
+    if (coupling.by !== undefined && done.includes(coupling.by))
+      return engine.operations.get(coupling.by)?.title ?? coupling.by;
+  }
+  return undefined;
 };
 
 const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
@@ -83,7 +146,11 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
   const size = sizeNow(question, component.name);
 
   const back = putBack(question, slot);
-  if (back.kind === 'not yet known') for (const each of back.missing) missing.add(each);
+  const disturbed = disturbedBy(question, slot);
+  const mass = massFound(question, slot);
+  if (back.kind !== 'barred' && disturbed !== undefined)
+    bar(`put back: it is renewed once this is done: ${disturbed}`);
+  else if (back.kind === 'not yet known') for (const each of back.missing) missing.add(each);
   else if (back.kind === 'barred') bar(`put back: ${back.says}`);
   else
     options.push({
@@ -100,37 +167,31 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
       hours: countedOn(back.life),
       life: back.life,
       newParts: 0,
+      ...(mass && { mass }),
       reason: back.reason,
     });
 
-  const steps = component.sizes?.steps ?? [];
-  const now = steps.findIndex(({ name }) => name === size);
-  const cracked = question.findings.find(
-    (finding) =>
-      finding.cracked &&
-      finding.component === component.name &&
-      slot.places.some(({ id }) => id === finding.place),
-  );
   const offers = inOrder(
     slot,
     question.sheet.engine.offers.filter((offer) => offer.component === component.name),
   );
-  for (const offer of offers.filter(({ does }) => does === 'machine')) {
-    const at = steps.findIndex(({ name }) => name === offer.size);
-    const step = steps[at];
-    if (!step || at <= now) continue;
-    const words = `machine to ${offer.size}`;
-    if (cracked) {
-      bar(`${words}: cracked at ${cracked.place}`);
-      continue;
+  for (const offer of offers) {
+    const found = openTo(question, slot, offer, size);
+    switch (found.kind) {
+      case 'open':
+        options.push(offered(question.sheet.engine, slot, offer, found.reason));
+        break;
+      case 'barred':
+        bar(`${offerWords(offer)}: ${found.says}`);
+        break;
+      case 'not yet known':
+        for (const each of found.missing) missing.add(each);
+        break;
+      case 'idle':
+        break;
+      default:
+        found satisfies never;
     }
-    const clean = cleansUp(question, slot, step);
-    if (clean.kind === 'open') options.push(offered(slot, offer, clean.reason));
-    else if (clean.kind === 'barred') bar(`${words}: ${clean.says}`);
-    else for (const each of clean.missing) missing.add(each);
-  }
-  for (const offer of offers.filter(({ does }) => does === 'replace')) {
-    options.push(offered(slot, offer, 'new'));
   }
   return { options, barred, missing: [...missing] };
 };

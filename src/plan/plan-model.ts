@@ -1,5 +1,5 @@
 /** @module What a plan is made of: options of each component, and the one chosen set of them with its proof. */
-import type { Does } from '../engine/engine-type.ts';
+import type { Bounds, Does } from '../engine/engine-type.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import type { Life } from './life.ts';
 
@@ -32,6 +32,10 @@ export interface Option {
   /** Paid once, however many options share them. */
   readonly setUps: readonly SetUp[];
   readonly quantity?: Quantity;
+  /** Of ways that exclude one another. */
+  readonly way?: string;
+  /** Between what masses the part lies, where that is known, kg. */
+  readonly mass?: Bounds;
   readonly days: number;
   /** Hours it may be counted on for. */
   readonly hours: number;

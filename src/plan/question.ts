@@ -10,6 +10,10 @@ interface FindingForPlan {
   readonly mayGoBack: boolean;
   /** A crack: it may not be machined either. */
   readonly cracked: boolean;
+  /** Blued: its hardness must be known before it is ground. */
+  readonly overheated?: boolean;
+  /** As noted, with its scale: `52 HRC`. */
+  readonly hardness?: string;
   readonly says: string;
 }
 
@@ -18,4 +22,6 @@ export interface PlanQuestion {
   readonly findings: readonly FindingForPlan[];
   readonly hoursRun: Hours;
   readonly demands: Demands;
+  /** Names of operations done, each of which may have disturbed something. */
+  readonly done?: readonly string[];
 }

@@ -12,6 +12,7 @@ export interface Row {
 }
 
 export const optionColumn = (index: number): string => `x${index}`;
+export const setUpColumn = (index: number): string => `s${index}`;
 /** Days until all is back. */
 export const daysColumn = 't';
 /** Options of a slot with their columns. */

@@ -20,44 +20,134 @@ export const titleOf = (engine: EngineType, { component, place }: Option): strin
 const touch = (a: Option, b: Option): boolean =>
   a.place === undefined || b.place === undefined || a.place.split('.')[1] === b.place.split('.')[1];
 
-const couplingRules = (engine: EngineType, coupling: Coupling, any: Choices): readonly Rule[] => {
-  const [first, second] =
-    coupling.kind === 'same size' ? [coupling.leader, coupling.follower] : [coupling.if, coupling.renew];
-  return any
+const of = (choices: Choices, { slot }: Option): Option | undefined =>
+  choices.find((choice) => choice.slot === slot);
+const isNew = (option: Option | undefined): boolean =>
+  option !== undefined && ['replace', 'exchange'].includes(option.does);
+
+/** One rule for each leader and each follower that touches it. */
+const between = (
+  engine: EngineType,
+  [first, second]: readonly [string, string],
+  any: Choices,
+  says: (leader: string, follower: string) => string,
+  holds: (leader: Option | undefined, follower: Option | undefined) => boolean,
+): readonly Rule[] =>
+  any
     .filter(({ component }) => component === first)
     .flatMap((leader) =>
       any
         .filter((follower) => follower.component === second && touch(leader, follower))
         .map((follower) => ({
-          says:
-            coupling.kind === 'same size'
-              ? `${titleOf(engine, follower)} must have the size of ${titleOf(engine, leader)}`
-              : `${titleOf(engine, follower)} must be renewed when ${titleOf(engine, leader)} is: ${coupling.is.join(' or ')}`,
-          holds: (choices: Choices) => {
-            const [one, other] = [leader, follower].map(({ slot }) =>
-              choices.find((choice) => choice.slot === slot),
-            );
-            return coupling.kind === 'same size'
-              ? one?.size === other?.size
-              : !one || !coupling.is.includes(one.does) || other?.does === 'replace';
-          },
+          says: says(titleOf(engine, leader), titleOf(engine, follower)),
+          holds: (choices: Choices) => holds(of(choices, leader), of(choices, follower)),
         })),
     );
+
+/** Whether two parts could be further apart in mass than the balance allows. */
+const unbalanced = (a: Option, b: Option, most: number): boolean => {
+  const asFound = (option: Option) => option.does === 'put back';
+  const offer = ({ does, size, supplier }: Option) => [does, size, supplier].join('|');
+  if (!asFound(a) && !asFound(b) && offer(a) === offer(b)) return false;
+  if (a.mass === undefined || b.mass === undefined) return !(asFound(a) && asFound(b));
+  const ends = [a.mass, b.mass].flatMap(({ least = -Infinity, greatest = Infinity }) => [least, greatest]);
+  return Math.max(...ends) - Math.min(...ends) > most + 1e-9;
 };
 
-export const centsOf = (choices: Choices): number => {
-  const setUps = new Map(choices.flatMap((choice) => choice.setUps.map(({ name, cents }) => [name, cents])));
-  return (
-    choices.reduce((sum, { cents }) => sum + cents, 0) +
-    [...setUps.values()].reduce((sum, cents) => sum + cents, 0)
+const couplingRules = (engine: EngineType, coupling: Coupling, any: Choices): readonly Rule[] => {
+  switch (coupling.kind) {
+    case 'same size':
+      return between(
+        engine,
+        [coupling.leader, coupling.follower],
+        any,
+        (leader, follower) => `${follower} must have the size of ${leader}`,
+        (leader, follower) => leader?.size === follower?.size,
+      );
+    case 'renew with':
+      return between(
+        engine,
+        [coupling.if, coupling.renew],
+        any,
+        (leader, follower) => `${follower} must be renewed when ${leader} is: ${coupling.is.join(' or ')}`,
+        (leader, follower) => !leader || !coupling.is.includes(leader.does) || isNew(follower),
+      );
+    case 'disturbed':
+      return between(
+        engine,
+        [coupling.if ?? '', coupling.renew],
+        any,
+        (leader, follower) => `${follower} must be renewed when ${leader} is disturbed`,
+        (leader, follower) => !leader || leader.does === 'put back' || isNew(follower),
+      );
+    case 'matched':
+      return between(
+        engine,
+        coupling.components,
+        any,
+        (one, other) => `${one} and ${other} are matched: both are renewed or neither`,
+        (one, other) => isNew(one) === isNew(other),
+      );
+    case 'either or':
+      return [
+        {
+          says: `only one of these ways: ${coupling.ways.join(', ')}`,
+          holds: (choices) =>
+            new Set(choices.flatMap(({ way }) => (way && coupling.ways.includes(way) ? [way] : []))).size <=
+            1,
+        },
+      ];
+    case 'balance': {
+      const title = engine.components.get(coupling.of)?.title;
+      return [
+        {
+          says: `masses of ${title} must lie within ${(coupling.most * 1000).toFixed(1)} g`,
+          holds: (choices) => {
+            const own = choices.filter(({ component }) => component === coupling.of);
+            return own.every((a, at) => own.slice(at + 1).every((b) => !unbalanced(a, b, coupling.most)));
+          },
+        },
+      ];
+    }
+    default:
+      return coupling satisfies never;
+  }
+};
+
+/** From the engine type alone: what each offer costs for as many places as take it, what is paid once. */
+export const centsOf = (engine: EngineType, choices: Choices): number => {
+  const taken = Map.groupBy(
+    choices.filter(({ does }) => does !== 'put back'),
+    (choice) =>
+      engine.offers.findIndex(
+        (offer) =>
+          offer.component === choice.component &&
+          offer.does === choice.does &&
+          offer.size === choice.size &&
+          offer.supplier === choice.supplier,
+      ),
   );
+  const setUps = new Map<string, number>();
+  let sum = 0;
+  for (const [index, { length }] of taken) {
+    const offer = engine.offers[index];
+    if (!offer) throw new Error('an option that nobody offers');
+    if (offer.setUp) setUps.set(offer.setUp.name, offer.setUp.cents);
+    const component = engine.components.get(offer.component);
+    const places = [...engine.places.values()].filter(({ kind }) => kind === component?.at).length;
+    const count = component?.together ? places : length;
+    let each = offer.cents;
+    for (const { from, cents } of offer.quantity ?? []) if (count >= from) each = cents;
+    sum += offer.per === 'set' ? offer.cents : each * count;
+  }
+  return [...setUps.values()].reduce((all, cents) => all + cents, sum);
 };
 export const daysOf = (choices: Choices): number => Math.max(0, ...choices.map(({ days }) => days));
 const newPartsOf = (choices: Choices): number => choices.reduce((sum, { newParts }) => sum + newParts, 0);
 
 /** @param any  some choice for each slot, whatever it is */
 export const rulesOf = (engine: EngineType, any: Choices, demands: Demands): readonly Rule[] => {
-  const { hours, days, cents, fixed = {} } = demands;
+  const { hours, days, cents, fixed = {}, withoutSuppliers = [] } = demands;
   return [
     ...engine.couplings.flatMap((coupling) => couplingRules(engine, coupling, any)),
     ...(hours === undefined
@@ -76,9 +166,13 @@ export const rulesOf = (engine: EngineType, any: Choices, demands: Demands): rea
       : [
           {
             says: `cost at most: ${(cents / 100).toFixed(2)}`,
-            holds: (choices: Choices) => centsOf(choices) <= cents,
+            holds: (choices: Choices) => centsOf(engine, choices) <= cents,
           },
         ]),
+    ...withoutSuppliers.map((supplier) => ({
+      says: `without ${supplier}`,
+      holds: (choices: Choices) => choices.every((choice) => choice.supplier !== supplier),
+    })),
     ...Object.entries(fixed).map(([slot, id]) => ({
       says: `decided by a person: ${id}`,
       holds: (choices: Choices) => choices.some((choice) => choice.slot === slot && choice.id === id),
@@ -87,8 +181,8 @@ export const rulesOf = (engine: EngineType, any: Choices, demands: Demands): rea
 };
 
 /** Least cost, then fewest days, then fewest new parts, then the options that come first, slot by slot. */
-const rankOf = (choices: Choices, bySlot: readonly Choices[]): readonly number[] => [
-  centsOf(choices),
+const rankOf = (engine: EngineType, choices: Choices, bySlot: readonly Choices[]): readonly number[] => [
+  centsOf(engine, choices),
   daysOf(choices),
   newPartsOf(choices),
   ...choices.map((choice, slot) => bySlot[slot]?.indexOf(choice) ?? 0),
@@ -108,6 +202,7 @@ export const productSize = (bySlot: readonly Choices[]): number =>
  * @param loose  slots that may be left out
  */
 export const bestOfAll = (
+  engine: EngineType,
   bySlot: readonly Choices[],
   rules: readonly Rule[],
   loose: ReadonlySet<string> = new Set(),
@@ -121,7 +216,7 @@ export const bestOfAll = (
       return;
     }
     if (!rules.every(({ holds }) => holds(choices))) return;
-    const rank = rankOf(choices, bySlot);
+    const rank = rankOf(engine, choices, bySlot);
     if (!best || isLess(rank, best.rank)) best = { choices, rank };
   };
   walk(0, []);

@@ -1,8 +1,9 @@
 /** @module The figures of an engine type on which an engine lives or dies: limits, torques, the pumps' datum. */
 import type { z } from 'zod';
-import { engineFile, type limitsFile } from '../engine-file.ts';
+import { engineFile } from '../engine-file.ts';
 import type { FigureKind } from '../figure-field.ts';
 import type { FilePath } from '../file-path.ts';
+import type { limitsFile } from '../file-terms.ts';
 import { limitSides } from './engine-edit.ts';
 
 export interface CriticalFigure {

@@ -1,9 +1,10 @@
 /** @module Rule: every name that an engine type refers to is defined in it. */
-import type { EngineType } from '../engine-type.ts';
+import type { Coupling, EngineType } from '../engine-type.ts';
 import { operandsOf } from '../expression.ts';
 import type { FilePath } from '../file-path.ts';
 import { type Finding, wrong } from '../finding.ts';
 import { chooseName } from '../nearest-name.ts';
+import { sizesOffered } from '../sizes-offered.ts';
 
 interface Reference {
   readonly path: FilePath;
@@ -42,31 +43,54 @@ const fromOneUse = ({ oneUse }: EngineType): readonly Reference[] =>
     ];
   });
 
+const fromCoupling = (coupling: Coupling, path: FilePath): readonly Reference[] => {
+  switch (coupling.kind) {
+    case 'same size':
+      return to('component', list([...path, 'components'], [coupling.leader, coupling.follower]));
+    case 'renew with':
+    case 'disturbed':
+      return [
+        ...to('component', [
+          [[...path, 'if'], coupling.if],
+          [[...path, 'renew'], coupling.renew],
+        ]),
+        ...(coupling.kind === 'disturbed' ? to('operation', [[[...path, 'by'], coupling.by]]) : []),
+      ];
+    case 'matched':
+      return to('component', list([...path, 'components'], coupling.components));
+    case 'balance':
+      return [
+        ...to('component', [[[...path, 'of'], coupling.of]]),
+        ...to('characteristic', [[[...path, 'mass'], coupling.mass]]),
+      ];
+    case 'either or':
+      return [];
+    default:
+      return coupling satisfies never;
+  }
+};
+
 const fromComponents = ({ components, offers, couplings }: EngineType): readonly Reference[] => [
-  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes, arrival = [] }) => {
+  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes, grades, arrival = [] }) => {
     const path = ['components', name];
     return [
       ...to('place', [[[...path, 'at'], at]]),
       ...to('characteristic', list([...path, 'judged-by'], judgedBy)),
       ...to('characteristic', list([...path, 'arrival'], arrival)),
-      ...to('characteristic', [[[...path, 'sizes', 'of'], sizes?.of]]),
+      ...to('characteristic', [
+        [[...path, 'sizes', 'of'], sizes?.of],
+        [[...path, 'sizes', 'wall', 'of'], sizes?.wall?.of],
+        [[...path, 'sizes', 'case', 'of'], sizes?.case?.of],
+        [[...path, 'sizes', 'fillet'], sizes?.fillet],
+        [[...path, 'grades', 'of'], grades?.of],
+      ]),
     ];
   }),
   ...to(
     'component',
     offers.map(({ component }, index) => [['offers', index, 'component'], component] as const),
   ),
-  ...couplings.flatMap((coupling, index) =>
-    to(
-      'component',
-      coupling.kind === 'same size'
-        ? list(['couplings', index, 'components'], [coupling.leader, coupling.follower])
-        : [
-            [['couplings', index, 'if'], coupling.if],
-            [['couplings', index, 'renew'], coupling.renew],
-          ],
-    ),
-  ),
+  ...couplings.flatMap((coupling, index) => fromCoupling(coupling, ['couplings', index])),
 ];
 
 const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly Reference[] => [
@@ -93,17 +117,16 @@ const words: Readonly<Record<Reference['to'], string>> = {
   operation: 'operation',
 };
 
-/** Sizes are names too: of the steps of the component that an offer is for. */
+/** Sizes are names too: of the steps or grades of the component that an offer is for. */
 const fromOffers = ({ offers, components }: EngineType): readonly Finding[] =>
   offers.flatMap(({ component, size }, index) => {
-    const steps = components.get(component)?.sizes?.steps.map(({ name }) => name) ?? [];
-    const known = ['standard', ...steps];
+    const known = sizesOffered(components.get(component));
     if (known.includes(size) || !components.has(component)) return [];
     return [
       wrong(
         ['offers', index, 'size'],
         `${component} has no size ${size}`,
-        `use one of ${known.join(', ')}, or add the step to its sizes`,
+        `use one of ${known.join(', ')}, or add it to its sizes`,
       ),
     ];
   });

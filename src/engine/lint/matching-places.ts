@@ -13,6 +13,15 @@ const judged = (engine: EngineType): readonly Finding[] =>
       ...judgedBy.map((of, index) => [['components', name, 'judged-by', index], of] as const),
       ...arrival.map((of, index) => [['components', name, 'arrival', index], of] as const),
       ...(sizes === undefined ? [] : [[['components', name, 'sizes', 'of'], sizes.of] as const]),
+      ...[
+        sizes?.wall?.of && (['wall', 'of', sizes.wall.of] as const),
+        sizes?.case?.of && (['case', 'of', sizes.case.of] as const),
+      ].flatMap((layer) =>
+        layer ? [[['components', name, 'sizes', layer[0], layer[1]], layer[2]] as const] : [],
+      ),
+      ...(sizes?.fillet === undefined
+        ? []
+        : [[['components', name, 'sizes', 'fillet'], sizes.fillet] as const]),
     ];
     return named.flatMap(([path, of]) => {
       const characteristic = engine.characteristics.get(of);

@@ -23,10 +23,24 @@ const repeated = (
 const list = (path: FilePath, keys: readonly string[]): readonly Entry[] =>
   keys.map((key, index) => [[...path, index], key] as const);
 
-const couplingKey = (coupling: Coupling): string =>
-  coupling.kind === 'same size'
-    ? `${coupling.leader} and ${coupling.follower}`
-    : `${coupling.if}, renewing ${coupling.renew}`;
+const couplingKey = (coupling: Coupling): string => {
+  switch (coupling.kind) {
+    case 'same size':
+      return `${coupling.leader} and ${coupling.follower}`;
+    case 'renew with':
+      return `${coupling.if}, renewing ${coupling.renew}`;
+    case 'disturbed':
+      return `${coupling.if ?? coupling.by}, disturbing ${coupling.renew}`;
+    case 'matched':
+      return `${[...coupling.components].sort().join(' and ')}, matched`;
+    case 'either or':
+      return `either ${[...coupling.ways].sort().join(' or ')}`;
+    case 'balance':
+      return `balance of ${coupling.of}`;
+    default:
+      return coupling satisfies never;
+  }
+};
 
 const inLists = ({ characteristics, components, operations }: EngineType): readonly Finding[] => {
   const say = (key: string) => [`${key} stands twice in the list`, 'delete one of them'] as const;
@@ -46,13 +60,17 @@ const inLists = ({ characteristics, components, operations }: EngineType): reado
 };
 
 const steps = ({ components }: EngineType): readonly Finding[] =>
-  [...components.values()].flatMap(({ name, sizes }) => {
+  [...components.values()].flatMap(({ name, sizes, grades }) => {
     const path = ['components', name, 'sizes', 'steps'];
     const standard: Entry = [path, 'standard'];
     const names = (sizes?.steps ?? []).map((step, index): Entry => [[...path, index, 'name'], step.name]);
-    return repeated([standard, ...names], (key) => [
+    const gradePath = ['components', name, 'grades', 'steps'];
+    const ofGrades = (grades?.steps ?? []).map(
+      (grade, index): Entry => [[...gradePath, index, 'name'], grade.name],
+    );
+    return repeated([standard, ...names, ...ofGrades], (key) => [
       `the size ${key} is there already`,
-      'give each step its own name; the size as made is called standard',
+      'give each step and grade its own name; the size as made is called standard',
     ]);
   });
 

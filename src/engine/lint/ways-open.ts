@@ -1,6 +1,7 @@
 /** @module Rule: for each component something can be done, and each offer can be taken. */
 import type { Component, EngineType } from '../engine-type.ts';
 import { doubtful, type Finding, wrong } from '../finding.ts';
+import { renews } from '../renewal.ts';
 
 const nothingOpen = ({ offers }: EngineType, { name, title, putBack }: Component): readonly Finding[] =>
   putBack || offers.some(({ component }) => component === name)
@@ -72,7 +73,7 @@ const figures = ({ name, title, life, lifeMiddle, sizes }: Component): readonly 
 const offersTaken = ({ components, offers }: EngineType): readonly Finding[] =>
   offers.flatMap(({ component, does, size }, index) => {
     const of = components.get(component);
-    if (of === undefined || does === 'replace') return [];
+    if (of === undefined || does !== 'machine') return [];
     if (of.sizes === undefined) {
       const remedy = 'give the component its sizes, or let the offer replace';
       return [wrong(['offers', index, 'does'], `${of.title} have no sizes to be machined to`, remedy)];
@@ -86,10 +87,12 @@ const offersTaken = ({ components, offers }: EngineType): readonly Finding[] =>
 
 const renewals = ({ components, offers, couplings }: EngineType): readonly Finding[] =>
   couplings.flatMap((coupling, index) => {
-    if (coupling.kind !== 'renew with' || !components.has(coupling.renew)) return [];
-    const offered = offers.some(({ component, does }) => component === coupling.renew && does === 'replace');
+    if (coupling.kind !== 'renew with' && coupling.kind !== 'disturbed') return [];
+    if (!components.has(coupling.renew)) return [];
+    const offered = offers.some(({ component, does }) => component === coupling.renew && renews(does));
     if (offered) return [];
-    const what = `${coupling.renew} are to be renewed with ${coupling.if}, and nobody offers them`;
+    const leader = coupling.if ?? (coupling.kind === 'disturbed' ? coupling.by : '');
+    const what = `${coupling.renew} are to be renewed with ${leader}, and nobody offers them`;
     return [wrong(['couplings', index, 'renew'], what, 'add an offer that replaces them')];
   });
 

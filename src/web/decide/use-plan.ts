@@ -30,11 +30,11 @@ const startOn = (asked: PlanAsked, tell: (planning: Planning) => void): (() => v
 };
 
 export const usePlan = (job: OpenJob, demands: Demands): Planning => {
-  const { sheet, findings, booked, orders } = job;
+  const { sheet, findings, booked, orders, done } = job;
   const [planning, setPlanning] = useState<Planning>({ kind: 'stopped' });
   const question = useMemo(
-    () => planQuestionOf({ sheet, findings, booked, orders }, demands),
-    [sheet, findings, booked, orders, demands],
+    () => planQuestionOf({ sheet, findings, booked, orders, done }, demands),
+    [sheet, findings, booked, orders, done, demands],
   );
   useEffect(() => startOn(question, setPlanning), [question]);
   return planning;
