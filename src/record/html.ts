@@ -14,6 +14,9 @@ const unwritable = /[\p{Cc}\p{Cs}]/gu;
 export const escaped = (text: string): string =>
   text.replace(unwritable, '\ufffd').replace(/[&<>"']/g, (sign) => written[sign] ?? sign);
 
+/** Words typed by people may be written from right to left: `bdi` keeps them from turning round what stands beside. */
+export const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
+
 /** JSON that stands inside a script element without being able to end it. */
 export const scriptJson = (value: unknown): string =>
   JSON.stringify(value)

@@ -4,7 +4,7 @@ import { placesOf } from '../measure/scheme.ts';
 import { type SheetBox, sheetBoxes, unitMeant } from '../measure/sheet-box.ts';
 import type { Typed } from '../quantity/typed.ts';
 import { typedText } from '../quantity/typed.ts';
-import { escaped } from './html.ts';
+import { escaped, words } from './html.ts';
 import { measuringSheetStyle } from './measuring-sheet-style.ts';
 
 /** What is known of the engine on the bench; lines to write on where it is not. */
@@ -16,8 +16,6 @@ export interface OnTheBench {
 
 /** More boxes than this do not stand side by side on A4. */
 const mostAbreast = 8;
-
-const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
 
 /** A figure as the manual prints it: in both units, where it prints two. */
 interface AsPrinted {

@@ -1,23 +1,16 @@
 /** @module The record as one HTML page that stands alone, prints on A4 and carries the journal it is computed from. */
 import { figuresOf } from './figures.ts';
-import { escaped, scriptJson } from './html.ts';
+import { escaped, scriptJson, words } from './html.ts';
 import { pageStyle } from './page-style.ts';
+import { plate } from './plate.ts';
 import { recordFormat } from './record-file.ts';
-import type { Line, RecordModel, RecordSection, RecordTable } from './record-model.ts';
-
-/** Words typed by people may be written from right to left: `bdi` keeps them from turning round what stands beside. */
-const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
+import type { RecordModel, RecordSection, RecordTable } from './record-model.ts';
 
 /** A figure and its unit stay on one line. */
 const cellHtml = (cell: string): string =>
   words(cell)
     .replace(/(\d) (mm|%|°C|bar|rpm|h)(?!\w)/g, '$1&nbsp;$2')
     .replace(/± (?=\d)/g, '±&nbsp;');
-
-const plate = (lines: readonly Line[]): string =>
-  `<dl class="plate">\n${lines
-    .map((line) => `<dt>${escaped(line.name)}</dt><dd>${words(line.says)}</dd>\n`)
-    .join('')}</dl>\n`;
 
 const tableHtml = (table: RecordTable, title: string): string => {
   const heads = table.heads.map((head) => `<th scope="col">${escaped(head)}</th>`).join('');

@@ -17,6 +17,7 @@ import { doubtSection } from './sections/doubts.ts';
 import { findingSection } from './sections/findings.ts';
 import { headingOf } from './sections/heading.ts';
 import { instrumentSection } from './sections/instruments.ts';
+import { offerSections } from './sections/offers.ts';
 import { operationSection } from './sections/operations.ts';
 import { packSection } from './sections/packs.ts';
 import { planSection } from './sections/plan.ts';
@@ -24,9 +25,21 @@ import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
 
+/** Where the plan that counts was made: when it was chosen, or when the offer was made of which it was accepted. */
+const planMade = (events: readonly JobEvent[]): number => {
+  const last = events.findLastIndex(
+    ({ fact }) => fact.kind === 'plan chosen' || (fact.kind === 'owner agreed' && fact.offer !== undefined),
+  );
+  const fact = events[last]?.fact;
+  if (fact?.kind !== 'owner agreed') return last;
+  return events.findIndex(
+    (event) => event.fact.kind === 'offer made' && event.fact.number === fact.offer?.number,
+  );
+};
+
 /** The job as it stood when its plan was chosen; as it stands where none was. */
 const asFound = (job: OpenJob, events: readonly JobEvent[]): OpenJob => {
-  const chosen = events.findLastIndex((event) => event.fact.kind === 'plan chosen');
+  const chosen = planMade(events);
   const then = chosen < 0 ? job : replay(events.slice(0, chosen));
   return then.kind === 'open' ? then : job;
 };
@@ -56,6 +69,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       doubtSection(job, doubts),
       findingSection(job),
       planSection(job),
+      ...offerSections(job),
       packSection(job),
       operationSection(job),
       runSection(job),

@@ -1,11 +1,13 @@
 /** @module Checks a record: the chain of its journal, plans and figures computed again, and every line of its page. */
 
-import type { JobEvent } from '../job/event.ts';
+import type { FactKind, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
+import { makeOfferTrouble, noteAgreementTrouble } from '../job/rules/offer.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { readEvents } from '../job/upcast.ts';
 import { checkChain } from '../journal/chain.ts';
+import type { Trouble } from '../journal/trouble.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Held, heldIn } from './held.ts';
@@ -21,6 +23,7 @@ export type Verified =
     }
   | { readonly kind: 'not verified'; readonly refusal: Refusal };
 
+const decisions: readonly FactKind[] = ['plan chosen', 'offer made', 'owner agreed'];
 const distrust = 'do not rely on this record; ask for it again from where it was made';
 
 /** What the journal itself gives. */
@@ -67,19 +70,40 @@ const pageDiffers = (shown: string, computed: string): Answer<void> => {
   );
 };
 
-/** Each plan chosen must have been open on the readings as they then stood, and its sums those of its choices. */
+/** What a plan, an offer or an agreement was asked with, and what is said where it was not to be had. */
+const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; trouble: Trouble } | undefined => {
+  switch (fact.kind) {
+    case 'plan chosen':
+      return {
+        what: 'the plan is not one that its readings give',
+        trouble: choosePlanTrouble(job, { ...fact, kind: 'choose plan' }),
+      };
+    case 'offer made':
+      return {
+        what: 'the offer is not one that its readings give',
+        trouble: makeOfferTrouble(job, { ...fact, kind: 'make offer' }, at),
+      };
+    case 'owner agreed':
+      return {
+        what: 'the owner could not agree to it',
+        trouble: noteAgreementTrouble(job, { ...fact, kind: 'note agreement' }, at),
+      };
+    default:
+      return undefined;
+  }
+};
+
+/**
+ * Each plan chosen or offered must have been open on the readings as they then stood, its sums those of its choices,
+ * and each agreement one to a plan or an offer that stood.
+ */
 const plansHold = (events: readonly JobEvent[]): Answer<void> => {
-  for (const [at, { fact, sequence }] of events.entries()) {
-    if (fact.kind !== 'plan chosen') continue;
+  for (const [at, event] of events.entries()) {
+    if (!decisions.includes(event.fact.kind)) continue;
     const before = replay(events.slice(0, at));
-    const trouble =
-      before.kind === 'open' ? choosePlanTrouble(before, { ...fact, kind: 'choose plan' }) : undefined;
-    if (trouble)
-      return refuse(
-        `the plan is not one that its readings give: ${trouble.what}`,
-        `event ${sequence}`,
-        distrust,
-      );
+    const found = before.kind === 'open' ? redecided(before, event) : undefined;
+    if (found?.trouble)
+      return refuse(`${found.what}: ${found.trouble.what}`, `event ${event.sequence}`, distrust);
   }
   return answer(undefined);
 };

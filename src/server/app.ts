@@ -4,6 +4,7 @@ import { Refused } from '../store/refused.ts';
 import type { Store } from '../store/sql-store.ts';
 import { guards } from './guard.ts';
 import { jobRoutes } from './jobs.ts';
+import { offerRoutes } from './offers.ts';
 import { pictureRoutes } from './pictures.ts';
 import { refusalAnswer } from './refusal-answer.ts';
 import { registerRoutes } from './register.ts';
@@ -15,6 +16,8 @@ export interface ServerParts {
   readonly store: Store;
   /** Where the built browser app is. */
   readonly webFolder: string;
+  /** The time, RFC 3339 in UTC; else the machine's. */
+  readonly now?: () => string;
   /** Told of faults in the program, for whoever runs it; the asker gets no details. */
   readonly fault?: (error: unknown) => void;
 }
@@ -23,17 +26,21 @@ export interface ServerParts {
 export const programName = 'endfloat';
 
 /** In UTC, as everything that is written down. */
-const today = (): string => new Date().toISOString().slice(0, 10);
+const machineTime = (): string => new Date().toISOString();
 
-export const serverApp = ({ store, webFolder, fault }: ServerParts): Hono => {
+export const serverApp = ({ store, webFolder, fault, now = machineTime }: ServerParts): Hono => {
   const app = new Hono();
   app.use(...guards);
   app.get('/api', (context) => context.json({ program: programName }));
   app.route('/', jobRoutes(store));
   app.route('/', pictureRoutes(store));
   app.route('/', shelfRoutes(store));
-  app.route('/', typeVersionRoutes(store, today));
+  app.route(
+    '/',
+    typeVersionRoutes(store, () => now().slice(0, 10)),
+  );
   app.route('/', registerRoutes(store));
+  app.route('/', offerRoutes(store, now));
   app.all('/api/*', (context) =>
     refusalAnswer(context, 404, {
       what: `${context.req.method} ${context.req.path} is nothing that can be asked`,

@@ -21,6 +21,13 @@ const ownHost: MiddlewareHandler = async (context, next) => {
   });
 };
 
+/** The page at an offer's link is answered by a form, so that it works without a script. */
+const offerLink = /^\/offer\/[^/]+\/[^/]+$/;
+
+const isForm = (context: Context): boolean =>
+  offerLink.test(context.req.path) &&
+  /^application\/x-www-form-urlencoded\b/i.test(context.req.header('content-type') ?? '');
+
 const changes = (method: string): boolean => method !== 'GET' && method !== 'HEAD';
 
 /** Pictures come as they are, everything else as JSON. */
@@ -33,13 +40,15 @@ const mayBeSent = (path: string, type: string): boolean =>
 const ownPages: MiddlewareHandler = async (context, next) => {
   if (!changes(context.req.method)) return next();
   const origin = context.req.header('origin');
-  if (origin !== undefined && origin !== `http://${context.req.header('host')}`)
+  const form = isForm(context);
+  // Any page can send a form without being asked: it must say that it comes from here.
+  if ((origin !== undefined || form) && origin !== `http://${context.req.header('host')}`)
     return refusalAnswer(context, 403, {
       what: 'a page from elsewhere tried to write',
-      where: origin,
+      where: origin ?? 'a page that does not say where it is from',
       remedy: 'work in the page that Endfloat itself serves',
     });
-  if (!mayBeSent(context.req.path, context.req.header('content-type') ?? ''))
+  if (!form && !mayBeSent(context.req.path, context.req.header('content-type') ?? ''))
     return refusalAnswer(context, 415, {
       what: 'what was sent is neither JSON nor, where a picture belongs, a picture',
       where: context.req.path,
@@ -76,12 +85,13 @@ const headers = secureHeaders({
   referrerPolicy: 'no-referrer',
 });
 
+const paper = "default-src 'none'; style-src 'unsafe-inline'; img-src data:";
+
 const stricterPolicies: readonly (readonly [RegExp, string])[] = [
-  // The record stands alone: nothing is loaded into it and nothing in it runs; the app may show it in a frame.
-  [
-    /^\/jobs\/[^/]+\/record$/,
-    "default-src 'none'; style-src 'unsafe-inline'; img-src data:; frame-ancestors 'self'",
-  ],
+  // Record and offer stand alone: nothing is loaded into them and nothing in them runs; the app may show them in a frame.
+  [/^\/jobs\/[^/]+\/(record$|offers\/)/, `${paper}; frame-ancestors 'self'`],
+  // What the owner has of an offer is answered here, and stands in no frame.
+  [offerLink, `${paper}; base-uri 'none'; form-action 'self'; frame-ancestors 'none'`],
   // Opened by itself, a picture is a picture and nothing more.
   [/^\/api\/pictures\//, "default-src 'none'; sandbox; frame-ancestors 'none'"],
 ];
@@ -92,9 +102,16 @@ const stricter: MiddlewareHandler = async (context, next) => {
   if (policy !== undefined) context.res.headers.set('content-security-policy', policy);
 };
 
+/** Without it a browser hides where the form of an offer comes from; nobody but this program hears it. */
+const offer: MiddlewareHandler = async (context, next) => {
+  await next();
+  if (offerLink.test(context.req.path)) context.res.headers.set('referrer-policy', 'same-origin');
+};
+
 /** In the order in which they are asked, and the other way round for answers. */
 export const guards: readonly MiddlewareHandler[] = [
   stricter,
+  offer,
   headers,
   ownHost,
   ownPages,

@@ -60,9 +60,9 @@ export const command = (request: Asked): Command => {
   };
 };
 
-const deskOn = (store: Store, webFolder: string): Desk => {
+const deskOn = (store: Store, webFolder: string, now?: () => string): Desk => {
   const faults: unknown[] = [];
-  const app = serverApp({ store, webFolder, fault: (error) => faults.push(error) });
+  const app = serverApp({ store, webFolder, fault: (error) => faults.push(error), ...(now && { now }) });
   const post = async (path: string, body: unknown, headers: Headers = {}) =>
     app.request(`http://${host}${path}`, {
       method: 'POST',
@@ -83,7 +83,7 @@ const deskOn = (store: Store, webFolder: string): Desk => {
         body: Uint8Array.from(bytes),
       }),
     send: (request, after = 0) => post(`/api/jobs/${job}/commands`, { command: command(request), after }),
-    beside: (other = {}, folder = webFolder) => deskOn({ ...store, ...other }, folder),
+    beside: (other = {}, folder = webFolder) => deskOn({ ...store, ...other }, folder, now),
     close: async () => {
       await store.close();
       rmSync(webFolder, { recursive: true });
@@ -91,7 +91,9 @@ const deskOn = (store: Store, webFolder: string): Desk => {
   };
 };
 
-export const openDesk = async (): Promise<Desk> => deskOn(await openSqliteStore(':memory:'), makeWeb());
+/** @param now  what the server takes for the time, else the machine's */
+export const openDesk = async (now?: () => string): Promise<Desk> =>
+  deskOn(await openSqliteStore(':memory:'), makeWeb(), now);
 
 export const eventsOf = async (answer: Response): Promise<readonly JobEvent[]> =>
   ((await answer.json()) as { readonly events: readonly JobEvent[] }).events;

@@ -1,9 +1,17 @@
 /** @module The record's plan: what was decided for each component and why, what it costs, and who agreed. */
-import type { OpenJob } from '../../job/job.ts';
+import type { Agreement, OpenJob } from '../../job/job.ts';
 import { formatFigure } from '../../quantity/figure.ts';
 import { moneyText, timeText } from '../figure-text.ts';
 import type { RecordSection } from '../record-model.ts';
 import { slotTitle } from './named.ts';
+
+/** `T. Orrell, by telephone, to plan B of offer 1; noted by …`. */
+export const agreementText = ({ name, how, offer, by, at }: Agreement): string => {
+  const to = offer === undefined ? '' : `, to plan ${offer.plan} of offer ${offer.number}`;
+  return offer?.by === 'link'
+    ? `${name}, ${how}${to}, ${timeText(at)}`
+    : `${name}, ${how}${to}; noted by ${by}, ${timeText(at)}`;
+};
 
 const heads = ['Component', 'Decided, and why', 'Cost'];
 
@@ -29,9 +37,11 @@ export const planSection = (job: OpenJob): RecordSection => {
         : [
             `The components come to ${moneyText(sum, currency)}, setting up to ${moneyText(plan.cents - sum, currency)}.`,
           ]),
-      agreed === undefined
-        ? "The owner's agreement is not noted."
-        : `Agreed by ${agreed.name}, ${agreed.how}; noted by ${agreed.by}, ${timeText(agreed.at)}.`,
+      agreed === undefined ? "The owner's agreement is not noted." : `Agreed by ${agreementText(agreed)}.`,
+      ...job.agreedBefore.map(
+        (before) =>
+          `Agreed before by ${agreementText(before)}; it no longer counts since ${timeText(before.ended.at)}: ${before.ended.why}.`,
+      ),
     ],
     table: {
       heads,

@@ -3,6 +3,10 @@
 const shelf = 'endfloat app';
 const page = '/index.html';
 
+/** Papers stand alone and are no places in the app: the server writes each as it is asked for. */
+const paper =
+  /^\/jobs\/[^/]+\/(record|blank-sheet|offers\/\d+)$|^\/engine-types\/[^/]+\/blank-sheet$|^\/offer\//;
+
 /** Keeps the page; a new one means a new build, whose parts have other names, so the old parts go. */
 const keepPage = async (answer) => {
   const cache = await caches.open(shelf);
@@ -39,8 +43,7 @@ self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim(
 self.addEventListener('fetch', (event) => {
   const { pathname, origin } = new URL(event.request.url);
   if (event.request.method !== 'GET' || origin !== self.location.origin) return;
-  const record = /^\/jobs\/[^/]+\/record$/.test(pathname);
-  if (event.request.mode === 'navigate' && !record && !pathname.startsWith('/api'))
+  if (event.request.mode === 'navigate' && !paper.test(pathname) && !pathname.startsWith('/api'))
     event.respondWith(pageFor(event.request));
   else if (pathname.startsWith('/assets/') || pathname === '/icon.svg')
     event.respondWith(partFor(event.request));
