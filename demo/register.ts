@@ -109,8 +109,7 @@ const workshop: RegisterRequest = {
       { says: 'run in and test', cents: 9500 },
     ],
     validDays: 30,
-    terms:
-      'A third is due when work begins, the rest on collection. Parts taken out go back to the owner. What is found once work has begun is told before anything more is done, and offered anew.',
+    terms: 'A third is due when work begins, the rest on collection. Parts taken out go back to the owner.',
   },
 };
 

@@ -1,7 +1,9 @@
 /** @module Makes an offer of plans as they were solved: in the owner's words, with what the workshop says of itself. */
-import type { Does } from '../engine/engine-type.ts';
+import type { Does, EngineType } from '../engine/engine-type.ts';
+import { optionsOf } from '../plan/options.ts';
 import type { Option, Plan } from '../plan/plan-model.ts';
 import { dayAfter } from '../quantity/day.ts';
+import { formatFigure } from '../quantity/figure.ts';
 import { labourCost } from '../quantity/money.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import type { Typed } from '../quantity/typed.ts';
@@ -9,7 +11,7 @@ import type { WorkshopSays } from '../register/workshop.ts';
 import type { RequestOf } from './command.ts';
 import type { OpenJob } from './job.ts';
 import type { LabourLine, OfferedPlan } from './offer.ts';
-import { choosePlan } from './planning.ts';
+import { choosePlan, planQuestionOf } from './planning.ts';
 import { planNames } from './rules/offer.ts';
 
 export interface PlanToOffer {
@@ -52,14 +54,20 @@ const whatIsDone = (does: Does, size: string): string => {
 
 const putBack = 'put back: ';
 
-/** Why it may go back; else why it may not; else what it is done for. */
-const whyItIsDone = ({ barred }: Plan, { slot, does, reason }: Option): string => {
+/** Why it may go back; else why it may not; else how long it would last, or that it goes with another. */
+const whyItIsDone = (plan: Plan, { slot, does, reason }: Option, open: readonly Option[]): string => {
   if (does === 'put back') return reason;
-  const bars = barred.filter((one) => one.slot === slot && one.says.startsWith(putBack));
-  return bars.length > 0
-    ? bars.map(({ says }) => says.slice(putBack.length)).join('; ')
-    : 'kept, it would not last as long, or not suit what is renewed beside it';
+  const bars = plan.barred.filter((one) => one.slot === slot && one.says.startsWith(putBack));
+  if (bars.length > 0) return bars.map(({ says }) => says.slice(putBack.length)).join('; ');
+  const kept = open.find((one) => one.slot === slot && one.does === 'put back');
+  return kept !== undefined && kept.hours < plan.hours
+    ? `kept, it can be counted on for ${formatFigure(kept.hours, 0)} h`
+    : 'goes with what is renewed beside it';
 };
+
+/** `big-end.2` as the owner reads it. */
+const placesNamed = ({ places }: EngineType, says: string): string =>
+  says.replace(/[a-z][a-z0-9-]*\.\d+/g, (id) => places.get(id)?.title ?? id);
 
 const labourOf = (
   { labour, labourRate: rate }: WorkshopSays,
@@ -75,13 +83,19 @@ const labourOf = (
     : answer([...labour, { says: 'labour', cents: cents.value, hours, rate }]);
 };
 
-const offered = (workshop: WorkshopSays, asked: PlanToOffer, name: string): Answer<OfferedPlan> => {
+const offered = (
+  engine: EngineType,
+  open: readonly Option[],
+  workshop: WorkshopSays,
+  asked: PlanToOffer,
+  name: string,
+): Answer<OfferedPlan> => {
   const { choices, cents, days, hours } = choosePlan(asked.plan);
   const labour = labourOf(workshop, asked);
   if (labour.kind === 'refused') return labour;
   const told = asked.plan.choices.map((option) => ({
     what: whatIsDone(option.does, option.size),
-    why: whyItIsDone(asked.plan, option),
+    why: placesNamed(engine, whyItIsDone(asked.plan, option, open)),
   }));
   return answer({
     name,
@@ -101,9 +115,10 @@ export const makeOffer = (
   plans: readonly PlanToOffer[],
   { at, token, validDays }: OfferGiven,
 ): Answer<RequestOf<'make offer'>> => {
+  const { options: open } = optionsOf(planQuestionOf(job));
   const all: OfferedPlan[] = [];
   for (const [index, asked] of plans.entries()) {
-    const plan = offered(workshop, asked, planNames[index] ?? '');
+    const plan = offered(job.sheet.engine, open, workshop, asked, planNames[index] ?? '');
     if (plan.kind === 'refused') return plan;
     all.push(plan.value);
   }

@@ -67,7 +67,7 @@ ${row(
 )}${
   beside
     ? row(
-        'Setting up, carriage, less off for quantity',
+        'Setting up and carriage, less for quantity',
         each(({ sum }) => money(sum.beside)),
       )
     : ''
@@ -107,11 +107,18 @@ const workTable = (job: OpenJob, offer: Offer): string => {
   const slots = offer.plans[0]?.choices.map(({ slot }) => slot) ?? [];
   const touched = slots.filter((slot) => offer.plans.some((plan) => doneIn(plan, slot)));
   const left = slots.filter((slot) => !touched.includes(slot)).map((slot) => slotTitle(engine, slot));
-  const cell = (plan: OfferedPlan, slot: string) => {
+  const inside = (plan: OfferedPlan, slot: string): string => {
     const choice = plan.choices.find((one) => one.slot === slot);
-    if (choice === undefined) return '<td></td>';
+    if (choice === undefined) return '';
     const cost = choice.cents === 0 ? '' : `, ${escaped(moneyText(choice.cents, offer.currency))}`;
-    return `<td>${words(choice.what)}${cost}<span class="why">${words(choice.why)}</span></td>`;
+    return `${words(choice.what)}${cost}<span class="why">${words(choice.why)}</span>`;
+  };
+  // What is the same in all plans is read once.
+  const cells = (slot: string): string => {
+    const all = offer.plans.map((plan) => inside(plan, slot));
+    return all.length > 1 && new Set(all).size === 1
+      ? `<td colspan="${all.length}">${all[0]}</td>`
+      : all.map((cell) => `<td>${cell}</td>`).join('');
   };
   const table =
     touched.length === 0
@@ -119,7 +126,7 @@ const workTable = (job: OpenJob, offer: Offer): string => {
       : `<div class="sheet" tabindex="0" role="region" aria-label="What is done"><table class="work">
 <thead><tr><th scope="col">Part</th>${offer.plans.map(({ name }) => `<th scope="col">Plan ${escaped(name)}</th>`).join('')}</tr></thead>
 <tbody>
-${touched.map((slot) => `<tr><th scope="row">${words(slotTitle(engine, slot))}</th>${offer.plans.map((plan) => cell(plan, slot)).join('')}</tr>\n`).join('')}</tbody>
+${touched.map((slot) => `<tr><th scope="row">${words(slotTitle(engine, slot))}</th>${cells(slot)}</tr>\n`).join('')}</tbody>
 </table></div>
 `;
   const back =

@@ -14,6 +14,7 @@ import { instruments } from './commands/instruments.ts';
 import { jobs } from './commands/jobs.ts';
 import { judge } from './commands/judge.ts';
 import { limits } from './commands/limits.ts';
+import { offer } from './commands/offer.ts';
 import { plan } from './commands/plan.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
@@ -44,6 +45,7 @@ export const commands: readonly TerminalCommand[] = [
   bookIn,
   take,
   choose,
+  offer,
   doInJob,
   instruments,
   register,

@@ -14,6 +14,7 @@ const world: World = {
   standardInput: async () => new Uint8Array(),
   now: () => '2026-10-05T08:00:00.000Z',
   newId: () => 'id',
+  newToken: () => 'token',
   user: () => 'somebody',
   stopped: async () => undefined,
 };

@@ -1,4 +1,5 @@
 /** @module The `endfloat` command's entry: hands the machine to the command line and sets the exit code. */
+import { randomBytes } from 'node:crypto';
 import { enableCompileCache } from 'node:module';
 import { userInfo } from 'node:os';
 import { v7 } from 'uuid';
@@ -37,6 +38,7 @@ const world: World = {
   standardInput,
   now: () => new Date().toISOString(),
   newId: () => v7(),
+  newToken: () => randomBytes(24).toString('base64url'),
   user,
   stopped,
 };

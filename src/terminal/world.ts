@@ -12,6 +12,8 @@ export interface World {
   readonly now: () => string;
   /** UUIDv7. */
   readonly newId: () => string;
+  /** What nobody can guess, letters and digits. */
+  readonly newToken: () => string;
   readonly user: () => string;
   /** Settles when the person or the machine asks the program to end. */
   readonly stopped: () => Promise<void>;

@@ -65,6 +65,7 @@ export const bench = (now: () => string = () => new Date().toISOString()): Bench
       standardInput: async () => new Uint8Array(),
       now,
       newId: () => v7(),
+      newToken: () => v7().replaceAll('-', ''),
       user: () => 'Odo Ferrick',
       stopped: async () => undefined,
     });

@@ -13,6 +13,7 @@ import { moneyText } from '../../record/figure-text.ts';
 import { headingOf } from '../../record/sections/heading.ts';
 import { slotTitle } from '../../record/sections/named.ts';
 import { packSection } from '../../record/sections/packs.ts';
+import { agreementText } from '../../record/sections/plan.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
@@ -49,7 +50,7 @@ const planTable = (engine: EngineType, job: OpenJob): string => {
     choice.says,
     moneyText(choice.cents, currency),
   ]);
-  return `${table([{ head: 'Component' }, { head: 'Decided' }, { head: 'Cost', right: true }], rows)}In all ${moneyText(job.plan.cents, currency)}. ${plain(job.agreed === undefined ? 'Not agreed yet.' : `Agreed by ${job.agreed.name}, ${job.agreed.how}.`)}\n`;
+  return `${table([{ head: 'Component' }, { head: 'Decided' }, { head: 'Cost', right: true }], rows)}In all ${moneyText(job.plan.cents, currency)}. ${plain(job.agreed === undefined ? 'Not agreed yet.' : `Agreed by ${agreementText(job.agreed)}.`)}\n`;
 };
 
 const packTable = (job: OpenJob): string => {

@@ -34,6 +34,15 @@ const quantities = ['force', 'angle', 'torque', 'pressure', 'mass', 'length'] as
 
 const asTyped = (values: Values): Values => values;
 
+/** Which plan of which offer; where a plan alone is typed the last offer, where it has one plan that one. */
+const offerMeant = ({ offer, plan }: Values, { offers }: OpenJob): Values => {
+  if (offer === undefined && plan === undefined) return {};
+  const number = Number(offer ?? Math.max(1, offers.length));
+  const plans = offers[number - 1]?.plans ?? [];
+  const only = plans.length === 1 ? plans[0]?.name : '';
+  return { offer: { number, plan: plan ?? only ?? '', by: 'note' } };
+};
+
 export const jobRequests: readonly JobRequest[] = [
   {
     name: 'bring-instrument',
@@ -126,8 +135,13 @@ export const jobRequests: readonly JobRequest[] = [
   {
     name: 'note-agreement',
     kind: 'note agreement',
-    keys: [text('name', '"H. Wetherlam"'), text('how', '"by telephone"')],
-    body: asTyped,
+    keys: [
+      text('name', '"H. Wetherlam"'),
+      text('how', '"by telephone"'),
+      optional(number('offer', '1')),
+      optional(text('plan', 'A')),
+    ],
+    body: (values, job) => ({ name: values.name, how: values.how, ...offerMeant(values, job) }),
   },
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
   {
