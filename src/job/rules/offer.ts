@@ -87,7 +87,7 @@ export const makeOfferTrouble = (job: OpenJob, asked: Asked, at: string): Troubl
 };
 
 /** Why an offer cannot be accepted, or nothing where it can. */
-export const closedOffer = (offer: Offer, at: string): Trouble => {
+const closedOffer = (offer: Offer, at: string): Trouble => {
   const where = `offer ${offer.number}`;
   const standing = offerStanding(offer, at);
   switch (standing) {
