@@ -1,9 +1,11 @@
 /** @module A job's story: requests one after another, with times and ids that are the same at every telling. */
-import type { Request } from '../src/job/command.ts';
+
+import type { Request, RequestOf } from '../src/job/command.ts';
 import { decide } from '../src/job/decide.ts';
 import type { JobEvent } from '../src/job/event.ts';
 import { blankJob, evolve } from '../src/job/evolve.ts';
 import type { Job, OpenJob } from '../src/job/job.ts';
+import type { PictureWithBytes } from '../src/picture/picture.ts';
 import { refusalText } from '../src/quantity/refusal.ts';
 import { bench } from './people.ts';
 
@@ -39,6 +41,14 @@ export interface Story {
   /** The job as it stands after what was told so far. */
   readonly job: () => OpenJob;
   readonly events: () => readonly JobEvent[];
+  readonly pictures: () => readonly PictureWithBytes[];
+  /** Takes a picture, kept beside the journal. */
+  readonly show: (
+    by: string,
+    minutes: number,
+    drawn: PictureWithBytes,
+    said: Omit<RequestOf<'take picture'>, 'kind' | 'picture'>,
+  ) => void;
   /** Asks for one thing; a story that is refused is a fault in the story. */
   readonly tell: (by: string, minutes: number, request: Request) => void;
 }
@@ -47,7 +57,24 @@ export const story = (number: number, begins: string): Story => {
   let moment = Date.parse(begins);
   let job: Job = blankJob;
   const events: JobEvent[] = [];
+  const pictures: PictureWithBytes[] = [];
   const id = storyId(number, begins);
+  const tell: Story['tell'] = (by, minutes, request) => {
+    moment = later(moment, minutes);
+    const command = {
+      id: idAt(moment, events.length + 1, number),
+      job: id,
+      at: new Date(moment).toISOString(),
+      actor: by,
+      bench,
+      request,
+    };
+    const event = decide(job, command);
+    if (event.kind === 'refused')
+      throw new Error(`story ${number}, event ${events.length + 1}: ${refusalText(event.refusal)}`);
+    events.push(event.value);
+    job = evolve(job, event.value);
+  };
   return {
     id,
     events: () => events,
@@ -55,21 +82,11 @@ export const story = (number: number, begins: string): Story => {
       if (job.kind !== 'open') throw new Error(`story ${number} has not begun`);
       return job;
     },
-    tell: (by, minutes, request) => {
-      moment = later(moment, minutes);
-      const command = {
-        id: idAt(moment, events.length + 1, number),
-        job: id,
-        at: new Date(moment).toISOString(),
-        actor: by,
-        bench,
-        request,
-      };
-      const event = decide(job, command);
-      if (event.kind === 'refused')
-        throw new Error(`story ${number}, event ${events.length + 1}: ${refusalText(event.refusal)}`);
-      events.push(event.value);
-      job = evolve(job, event.value);
+    pictures: () => pictures,
+    tell,
+    show: (by, minutes, drawn, said) => {
+      pictures.push(drawn);
+      tell(by, minutes, { kind: 'take picture', picture: drawn.picture, ...said });
     },
   };
 };

@@ -27,6 +27,8 @@ export const loadDemo = async (store: Store): Promise<void> => {
       await store.putEngineType({ id: engine.id, title: engine.title, version: engine.version, text });
   }
   await store.register.append(registerId, 0, registerEvents);
-  for (const job of [await finished(await highsSolver()), await awaitingDecision(), await halfMeasured()])
+  for (const job of [await finished(await highsSolver()), await awaitingDecision(), await halfMeasured()]) {
+    for (const { picture, bytes } of job.pictures()) await store.putPicture(picture.hash, bytes);
     await store.append(job.id, 0, job.events());
+  }
 };

@@ -5,6 +5,7 @@ import { planEngine } from '../../src/plan/plan.ts';
 import type { Solve } from '../../src/plan/plan-model.ts';
 import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { apprentice, fitter, foreman } from '../people.ts';
+import { wornShell } from '../pictures.ts';
 import { type Story, story, storyId } from '../story.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' });
@@ -93,6 +94,10 @@ export const decided = async (solve: Solve): Promise<Story> => {
     finding: 'worn',
     mayGoBack: false,
     says: 'lining worn to the bronze over the loaded half',
+  });
+  job.show(apprentice, 2, wornShell, {
+    of: { finding: job.job().findings.at(-1)?.id ?? '' },
+    says: 'lower shell, laid flat',
   });
   await choose(job, solve);
   return job;

@@ -1,6 +1,7 @@
 /** @module The engine on the bench, half measured: a thimble was read one turn out, and two shim packs came back swapped. */
 import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { apprentice, fitter } from '../people.ts';
+import { scoredBore } from '../pictures.ts';
 import { type Story, story, storyId } from '../story.ts';
 
 const readings = './readings/quillfeather-half.csv';
@@ -22,5 +23,18 @@ export const halfMeasured = async (): Promise<Story> => {
   await readFrom(job, fitter, readings, (characteristic) => characteristic === 'pump-pack-found');
   signAll(job, fitter, ['strip']);
   await readFrom(job, apprentice, readings, (characteristic) => characteristic !== 'pump-pack-found');
+  job.tell(apprentice, 3, {
+    kind: 'note finding',
+    place: 'bore.2',
+    component: 'bores',
+    finding: 'scored',
+    grade: 'marked',
+    mayGoBack: false,
+    says: 'two scores down the thrust side, a nail catches in them',
+  });
+  job.show(apprentice, 2, scoredBore, {
+    of: { finding: job.job().findings.at(-1)?.id ?? '' },
+    says: 'thrust side, from above',
+  });
   return job;
 };

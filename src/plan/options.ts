@@ -29,12 +29,8 @@ const sizeNow = ({ sheet }: PlanQuestion, component: string): string => {
   return (leader?.kind === 'same size' && sheet.sizesFound.get(leader.leader)) || 'standard';
 };
 
-export const optionId = (
-  slot: Pick<Slot, 'name'>,
-  does: string,
-  size: string,
-  supplier: string,
-): string => [slot.name, does, size, supplier].join(':');
+export const optionId = (slot: Pick<Slot, 'name'>, does: string, size: string, supplier: string): string =>
+  [slot.name, does, size, supplier].join(':');
 
 /** What each costs when so many are taken. */
 const eachOf = ({ cents, quantity = [] }: Offer, count: number): number =>

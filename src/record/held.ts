@@ -1,17 +1,20 @@
-/** @module Finds the journal and the figures that a record page or an exported file carries. */
+/** @module Finds the journal, the figures and the pictures that a record page or an exported file carries. */
 import { z } from 'zod';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { type PicturesHeld, picturesFromText, picturesInPage } from './picture-figures.ts';
 import { recordFormat } from './record-file.ts';
 
 const held = z.strictObject({
   format: z.literal(recordFormat),
   journal: z.array(z.unknown()).min(1),
   figures: z.record(z.string(), z.string()),
+  pictures: z.record(z.string().regex(/^[0-9a-f]{64}$/), z.string()).exactOptional(),
 });
 
 export interface Held {
   readonly journal: readonly unknown[];
   readonly figures: Readonly<Record<string, string>>;
+  readonly pictures: PicturesHeld;
   /** The page's whole text, line ends made one, where it is a page. */
   readonly page?: string;
 }
@@ -47,7 +50,11 @@ export const heldIn = (text: string): Answer<Held> => {
     const read = parsed(clean, 'file');
     return read.kind === 'refused'
       ? read
-      : answer({ journal: read.value.journal, figures: read.value.figures });
+      : answer({
+          journal: read.value.journal,
+          figures: read.value.figures,
+          pictures: picturesFromText(read.value.pictures ?? {}),
+        });
   }
   const from = clean.indexOf(opening);
   const to = clean.indexOf(closing, from + opening.length);
@@ -56,5 +63,10 @@ export const heldIn = (text: string): Answer<Held> => {
   const read = parsed(clean.slice(from + opening.length, to), 'page');
   return read.kind === 'refused'
     ? read
-    : answer({ journal: read.value.journal, figures: read.value.figures, page: clean });
+    : answer({
+        journal: read.value.journal,
+        figures: read.value.figures,
+        pictures: picturesInPage(clean),
+        page: clean,
+      });
 };

@@ -22,6 +22,8 @@ tr.marked td { font-weight: 700; }
 tr.marked td:first-child::before { content: "\\25b6\\00a0"; }
 figure { margin: 4mm 0; break-inside: avoid; }
 figure svg { display: block; width: 100%; height: auto; max-height: 110mm; }
+.pictures { display: grid; grid-template-columns: repeat(auto-fill, minmax(78mm, 1fr)); gap: 2mm 6mm; align-items: end; }
+figure.picture img { display: block; width: auto; height: auto; max-width: 100%; max-height: 95mm; }
 figcaption { font-size: 8.6pt; }
 .safety { border: 0.6mm solid #16202b; padding: 2mm 4mm; margin-top: 8mm; break-inside: avoid; }
 .safety h2 { margin-top: 1mm; border: 0; }

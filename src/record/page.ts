@@ -2,9 +2,16 @@
 import { figuresOf } from './figures.ts';
 import { escaped, scriptJson, words } from './html.ts';
 import { pageStyle } from './page-style.ts';
+import { noPictures, type PicturesHeld, pictureFigures } from './picture-figures.ts';
 import { plate } from './plate.ts';
 import { recordFormat } from './record-file.ts';
 import type { RecordModel, RecordSection, RecordTable } from './record-model.ts';
+import { picturesName } from './sections/pictures.ts';
+
+interface Beside {
+  readonly drawing?: string;
+  readonly pictures?: PicturesHeld;
+}
 
 /** A figure and its unit stay on one line. */
 const cellHtml = (cell: string): string =>
@@ -23,13 +30,13 @@ const tableHtml = (table: RecordTable, title: string): string => {
   return `<div class="sheet" tabindex="0" role="region" aria-label="${escaped(title)}"><table>\n<thead><tr>${heads}</tr></thead>\n<tbody>\n${rows}</tbody>\n</table></div>\n`;
 };
 
-const sectionHtml = (section: RecordSection): string => {
+const sectionHtml = (section: RecordSection, below = ''): string => {
   const says = section.says.map((line) => `<p>${words(line)}</p>\n`).join('');
   const table =
     section.table === undefined || section.table.rows.length === 0
       ? ''
       : tableHtml(section.table, section.title);
-  return `<section id="${escaped(section.name)}">\n<h2>${escaped(section.title)}</h2>\n${says}${table}</section>\n`;
+  return `<section id="${escaped(section.name)}">\n<h2>${escaped(section.title)}</h2>\n${says}${table}${below}</section>\n`;
 };
 
 /** At the foot of each sheet of paper: the beginning of the last hash, so that no sheet can be changed for another. */
@@ -41,14 +48,18 @@ const everyPage = (hash: string): string =>
  *
  * @param model   what the record shows
  * @param journal the events it was computed from, put inside so that anyone can compute it again
- * @param drawing the engine's map as SVG text; left out where there is none
+ * @param beside  the engine's map as SVG text, where there is one, and the bytes of the pictures
  */
-export const recordPage = (model: RecordModel, journal: readonly unknown[], drawing = ''): string => {
+export const recordPage = (model: RecordModel, journal: readonly unknown[], beside: Beside = {}): string => {
+  const { drawing = '', pictures = noPictures } = beside;
   const held = { format: recordFormat, journal, figures: figuresOf(model) };
   const figure =
     drawing === ''
       ? ''
       : `<figure>${drawing}<figcaption>The engine along its crank, places marked as found.</figcaption></figure>\n`;
+  const sections = model.sections.map((section) =>
+    sectionHtml(section, section.name === picturesName ? pictureFigures(model.pictures, pictures) : ''),
+  );
   return `<!DOCTYPE html>
 <html lang="en">
 <head>
@@ -60,7 +71,7 @@ export const recordPage = (model: RecordModel, journal: readonly unknown[], draw
 <body>
 <main>
 <h1>${words(model.title)}</h1>
-${plate(model.heading)}${figure}${model.sections.map(sectionHtml).join('')}<section class="safety" id="safety">
+${plate(model.heading)}${figure}${sections.join('')}<section class="safety" id="safety">
 <h2>Before anyone relies on this</h2>
 ${model.safety.map((line) => `<p>${escaped(line)}</p>\n`).join('')}</section>
 <section id="journal">

@@ -1,9 +1,21 @@
-/** @module The exported job: its journal and the figures computed from it, as one JSON text. */
+/** @module The exported job: its journal, the figures computed from it and its pictures, as one JSON text. */
 import { figuresOf } from './figures.ts';
+import { noPictures, type PicturesHeld, picturesAsText } from './picture-figures.ts';
 import type { RecordModel } from './record-model.ts';
 
 export const recordFormat = 'endfloat record 1';
 
 /** The text of an exported job. */
-export const recordFile = (model: RecordModel, journal: readonly unknown[]): string =>
-  `${JSON.stringify({ format: recordFormat, journal, figures: figuresOf(model) }, null, 2)}\n`;
+export const recordFile = (
+  model: RecordModel,
+  journal: readonly unknown[],
+  pictures: PicturesHeld = noPictures,
+): string => {
+  const held = {
+    format: recordFormat,
+    journal,
+    figures: figuresOf(model),
+    ...(pictures.size > 0 && { pictures: picturesAsText(pictures) }),
+  };
+  return `${JSON.stringify(held, null, 2)}\n`;
+};

@@ -32,12 +32,24 @@ export interface RecordSection {
   readonly derived: boolean;
 }
 
+/** A picture that counts, as the page shows it; its bytes come from wherever pictures are kept. */
+export interface RecordPicture {
+  readonly number: number;
+  readonly of: string;
+  readonly says: string;
+  readonly hash: string;
+  readonly mediaType: string;
+  readonly width: number;
+  readonly height: number;
+}
+
 export interface RecordModel {
   readonly title: string;
   readonly number: string;
   /** Whose bench, whose engine, which, in what state. */
   readonly heading: readonly Line[];
   readonly sections: readonly RecordSection[];
+  readonly pictures: readonly RecordPicture[];
   readonly safety: readonly string[];
   readonly events: number;
   /** The journal's last hash: printed, it fixes everything before it. */

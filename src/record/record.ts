@@ -9,6 +9,7 @@ import { doubtsOf } from '../measure/doubts.ts';
 import { judgeAll } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
 import { recordPage } from './page.ts';
+import { noPictures, type PicturesHeld } from './picture-figures.ts';
 import { recordFile } from './record-file.ts';
 import type { RecordModel } from './record-model.ts';
 import { safetyWords } from './safety.ts';
@@ -20,6 +21,7 @@ import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
 import { operationSection } from './sections/operations.ts';
 import { packSection } from './sections/packs.ts';
+import { pictureSections, recordPictures } from './sections/pictures.ts';
 import { planSection } from './sections/plan.ts';
 import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
@@ -68,6 +70,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       builtSection(job, again),
       doubtSection(job, doubts),
       findingSection(job),
+      ...pictureSections(job),
       planSection(job),
       ...offerSections(job),
       packSection(job),
@@ -76,6 +79,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       instrumentSection(job),
       readingSection(job),
     ],
+    pictures: recordPictures(job),
     safety: safetyWords,
     events: head.sequence,
     hash: head.hash,
@@ -94,17 +98,20 @@ const mapOf = (job: OpenJob): string => {
 /**
  * The record's page, with the journal inside.
  *
+ * @param pictures the bytes of its pictures; one that is lacking is said to be
  * @param journal  the events as they are stored, where an older version was read into what it means now
  */
 export const pageOf = (
   job: OpenJob,
   events: readonly JobEvent[],
+  pictures: PicturesHeld = noPictures,
   journal: readonly unknown[] = events,
-): string => recordPage(recordOf(job, events), journal, mapOf(job));
+): string => recordPage(recordOf(job, events), journal, { drawing: mapOf(job), pictures });
 
 /** The exported file of the job. */
 export const fileOf = (
   job: OpenJob,
   events: readonly JobEvent[],
+  pictures: PicturesHeld = noPictures,
   journal: readonly unknown[] = events,
-): string => recordFile(recordOf(job, events), journal);
+): string => recordFile(recordOf(job, events), journal, pictures);

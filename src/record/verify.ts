@@ -1,4 +1,4 @@
-/** @module Checks a record: the chain of its journal, plans and figures computed again, and every line of its page. */
+/** @module Checks a record: the chain of its journal, plans and figures computed again, and every picture and line of its page. */
 
 import type { FactKind, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
@@ -8,10 +8,13 @@ import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { readEvents } from '../job/upcast.ts';
 import { checkChain } from '../journal/chain.ts';
 import type { Trouble } from '../journal/trouble.ts';
+import { checkPicture } from '../picture/picture.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type Held, heldIn } from './held.ts';
+import type { PicturesHeld } from './picture-figures.ts';
 import { pageOf, recordOf } from './record.ts';
+import { recordPictures } from './sections/pictures.ts';
 
 export type Verified =
   | {
@@ -20,6 +23,10 @@ export type Verified =
       readonly events: readonly JobEvent[];
       /** How many figures were computed again and found the same. */
       readonly figures: number;
+      /** The pictures inside, each as the journal has it. */
+      readonly pictures: PicturesHeld;
+      /** Those that the journal names and the file does not hold, in words. */
+      readonly missing: readonly string[];
     }
   | { readonly kind: 'not verified'; readonly refusal: Refusal };
 
@@ -108,6 +115,23 @@ const plansHold = (events: readonly JobEvent[]): Answer<void> => {
   return answer(undefined);
 };
 
+/** Each picture inside must be one of the journal's, unchanged; answers with those that are not inside. */
+const picturesHold = (job: OpenJob, held: PicturesHeld): Answer<readonly string[]> => {
+  const shown = recordPictures(job);
+  const strange = [...held.keys()].find((hash) => !shown.some((one) => one.hash === hash));
+  if (strange !== undefined)
+    return refuse('a picture stands in it that the journal does not name', strange, distrust);
+  for (const { hash, number, of } of shown) {
+    const bytes = held.get(hash);
+    const checked = bytes && checkPicture(hash, bytes);
+    if (checked?.kind === 'refused')
+      return refuse(`picture ${number} is not the one that was taken: it has been changed`, of, distrust);
+  }
+  return answer(
+    shown.filter(({ hash }) => !held.has(hash)).map(({ number, of }) => `picture ${number}, ${of}`),
+  );
+};
+
 const check = (held: Held): Answer<Omit<Extract<Verified, { kind: 'verified' }>, 'kind'>> => {
   const read = jobOf(held.journal);
   if (read.kind === 'refused') return read;
@@ -117,10 +141,20 @@ const check = (held: Held): Answer<Omit<Extract<Verified, { kind: 'verified' }>,
   const computed = figuresOf(recordOf(job, events));
   const figures = differing(computed, held.figures);
   if (figures.kind === 'refused') return figures;
+  const pictures = picturesHold(job, held.pictures);
+  if (pictures.kind === 'refused') return pictures;
   const page =
-    held.page === undefined ? answer(undefined) : pageDiffers(held.page, pageOf(job, events, held.journal));
+    held.page === undefined
+      ? answer(undefined)
+      : pageDiffers(held.page, pageOf(job, events, held.pictures, held.journal));
   if (page.kind === 'refused') return page;
-  return answer({ job, events, figures: Object.keys(computed).length });
+  return answer({
+    job,
+    events,
+    figures: Object.keys(computed).length,
+    pictures: held.pictures,
+    missing: pictures.value,
+  });
 };
 
 /**

@@ -9,7 +9,7 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { measuringSheet } from '../record/measuring-sheet.ts';
 import { fileOf, pageOf } from '../record/record.ts';
 import type { JournalStore } from '../store/journal-store.ts';
-import { type Pictures, pictureTrouble } from '../store/pictures.ts';
+import { type Pictures, picturesOf, pictureTrouble } from '../store/pictures.ts';
 import { afterAsked } from './after-asked.ts';
 import { keepCommands } from './keep-commands.ts';
 import { readBody } from './read-body.ts';
@@ -41,7 +41,7 @@ const fileName = (number: string): string => `job-${number.replace(/[^A-Za-z0-9-
 const sendRecord = async (
   context: Context,
   store: JournalStore,
-  write: (job: OpenJob, events: readonly JobEvent[]) => Response,
+  write: (job: OpenJob, events: readonly JobEvent[]) => Response | Promise<Response>,
 ): Promise<Response> => {
   const found = await openJob(store, context.req.param('job') ?? '');
   return found.kind === 'refused'
@@ -82,7 +82,9 @@ export const jobRoutes = (store: JournalStore & Pictures): Hono => {
   });
 
   routes.get('/jobs/:job/record', (context) =>
-    sendRecord(context, store, (job, events) => context.html(pageOf(job, events))),
+    sendRecord(context, store, async (job, events) =>
+      context.html(pageOf(job, events, await picturesOf(store, job))),
+    ),
   );
 
   routes.get('/jobs/:job/blank-sheet', (context) =>
@@ -94,10 +96,10 @@ export const jobRoutes = (store: JournalStore & Pictures): Hono => {
   );
 
   routes.get('/api/jobs/:job/record-file', (context) =>
-    sendRecord(context, store, (job, events) => {
+    sendRecord(context, store, async (job, events) => {
       context.header('content-type', 'application/json; charset=utf-8');
       context.header('content-disposition', `attachment; filename="${fileName(job.booked.number)}"`);
-      return context.body(fileOf(job, events));
+      return context.body(fileOf(job, events, await picturesOf(store, job)));
     }),
   );
 

@@ -1,6 +1,7 @@
 /** @module Pictures beside the journal: the journal names each by the hash of its bytes, and the bytes lie here. */
 
 import type { Request } from '../job/command.ts';
+import type { OpenJob } from '../job/job.ts';
 import { type Trouble, trouble } from '../journal/trouble.ts';
 import { checkPicture } from '../picture/picture.ts';
 import type { Answer } from '../quantity/refusal.ts';
@@ -35,4 +36,17 @@ export const pictureTrouble = async (pictures: Pictures, request: Request): Prom
     length === told.bytes
     ? undefined
     : trouble('the picture is of another size or kind than is said of it', where, 'take the picture again');
+};
+
+/** The bytes of the pictures of a job that count, by hash; those that the store lacks are left out. */
+export const picturesOf = async (
+  pictures: Pictures,
+  { pictures: taken }: OpenJob,
+): Promise<ReadonlyMap<string, Uint8Array>> => {
+  const held = new Map<string, Uint8Array>();
+  for (const hash of new Set(taken.map(({ picture }) => picture.hash))) {
+    const bytes = await pictures.picture(hash);
+    if (bytes !== undefined) held.set(hash, bytes);
+  }
+  return held;
 };

@@ -15,6 +15,7 @@ import { jobs } from './commands/jobs.ts';
 import { judge } from './commands/judge.ts';
 import { limits } from './commands/limits.ts';
 import { offer } from './commands/offer.ts';
+import { picture } from './commands/picture.ts';
 import { plan } from './commands/plan.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
@@ -44,6 +45,7 @@ export const commands: readonly TerminalCommand[] = [
   show,
   bookIn,
   take,
+  picture,
   choose,
   offer,
   doInJob,

@@ -4,6 +4,7 @@ import type { OpenJob } from '../../job/job.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordSection } from '../record-model.ts';
 import { componentTitle, placeTitle } from './named.ts';
+import { picturesOfFinding } from './pictures.ts';
 
 export const findingSection = (job: OpenJob): RecordSection => {
   const { engine, sizesFound } = job.sheet;
@@ -25,7 +26,7 @@ export const findingSection = (job: OpenJob): RecordSection => {
           componentTitle(engine, finding.component),
           findingWords(finding),
           finding.mayGoBack ? 'yes' : 'no',
-          finding.says,
+          [finding.says, picturesOfFinding(job, finding.id)].filter((words) => words !== '').join('; '),
           `${timeText(finding.at)}, ${finding.by}`,
         ],
         ...(finding.mayGoBack ? {} : { marked: true as const }),

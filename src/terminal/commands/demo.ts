@@ -12,6 +12,7 @@ import { pageOf } from '../../record/record.ts';
 import { packSection } from '../../record/sections/packs.ts';
 import { verifyRecord } from '../../record/verify.ts';
 import { highsSolver } from '../../solver/highs.ts';
+import { picturesOf } from '../../store/pictures.ts';
 import type { Store } from '../../store/sql-store.ts';
 import type { Given, Outcome, TerminalCommand } from '../command.ts';
 import { writeWhole } from '../output-file.ts';
@@ -69,7 +70,7 @@ const worked = async (given: Given, store: Store): Promise<Answer<Outcome>> => {
     planEngine(planQuestionOf(whole.job), await highsSolver()),
   );
   const path = join(dirname(storePath(given)), 'demo-record.html');
-  const page = pageOf(done.job, done.events);
+  const page = pageOf(done.job, done.events, await picturesOf(store, done.job));
   const written = await writeWhole(path, page, world);
   if (written.kind === 'refused') return written;
   const verified = verifyRecord(page).kind === 'verified';

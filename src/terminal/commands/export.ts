@@ -1,6 +1,7 @@
-/** @module `endfloat export`: a job with its journal and figures as one file for another workshop or a stranger. */
+/** @module `endfloat export`: a job with its journal, figures and pictures as one file for another workshop or a stranger. */
 import { answer } from '../../quantity/refusal.ts';
 import { fileOf } from '../../record/record.ts';
+import { picturesOf } from '../../store/pictures.ts';
 import { lastValue, type TerminalCommand } from '../command.ts';
 import { writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
@@ -8,7 +9,7 @@ import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
 
 export const exportJob: TerminalCommand = {
   name: 'export',
-  summary: 'write a job with its journal, for import elsewhere',
+  summary: 'write a job with its journal and pictures, for import elsewhere',
   usage: ['export JOB [--to PATH]'],
   about: 'Without --to the job goes to stdout.',
   options: [...storeOptions, { name: 'to', value: 'PATH', says: 'the file to write' }],
@@ -18,7 +19,7 @@ export const exportJob: TerminalCommand = {
       const found = await findJob(store, given.words[0] ?? '');
       if (found.kind === 'refused') return found;
       const { job, events } = found.value;
-      const text = fileOf(job, events);
+      const text = fileOf(job, events, await picturesOf(store, job));
       const path = lastValue(given, 'to');
       if (path === undefined) return answer({ text, json: JSON.parse(text) as unknown });
       const written = await writeWhole(path, text, given.world);

@@ -1,9 +1,10 @@
-/** @module `endfloat import`: takes a job with its journal from an exported file or a record page, once it verifies. */
+/** @module `endfloat import`: takes a job with its journal and pictures from an exported file or a record page, once it verifies. */
 import type { JobEvent } from '../../job/event.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { verifyRecord } from '../../record/verify.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { textOf } from '../input-file.ts';
+import { missingLines } from '../missing-pictures.ts';
 import { plain } from '../plain.ts';
 import { inWorkshop, storeOptions } from '../workshop.ts';
 
@@ -28,7 +29,7 @@ export const importJob: TerminalCommand = {
     const verified = verifyRecord(text.value);
     if (verified.kind === 'not verified')
       return answerNo({ ...verified.refusal, what: `it does not verify: ${verified.refusal.what}` });
-    const { job, events } = verified;
+    const { job, events, pictures, missing } = verified;
     const id = events[0]?.job ?? '';
     const { number } = job.booked;
     return inWorkshop<Outcome>(given, true, async (store) => {
@@ -40,6 +41,10 @@ export const importJob: TerminalCommand = {
           where: path,
           remedy: 'look at both and keep the one that you trust',
         });
+      for (const [hash, bytes] of pictures) {
+        const put = await store.putPicture(hash, bytes);
+        if (put.kind === 'refused') return answerNo(put.refusal);
+      }
       const fresh = events.slice(same);
       const appended = fresh.length === 0 ? undefined : await store.append(id, same, fresh);
       if (appended?.kind === 'stale')
@@ -49,8 +54,17 @@ export const importJob: TerminalCommand = {
           remedy: 'ask again',
         });
       return answer({
-        text: `${plain(number)}: ${fresh.length} events taken in, ${same} were here.`,
-        json: { imported: true, number, job: id, events: fresh.length, were: same },
+        text: `${plain(number)}: ${fresh.length} events taken in, ${same} were here${pictures.size > 0 ? `; ${pictures.size} pictures` : ''}.`,
+        json: {
+          imported: true,
+          number,
+          job: id,
+          events: fresh.length,
+          were: same,
+          pictures: pictures.size,
+          missing,
+        },
+        warnings: missingLines(missing),
       });
     });
   },

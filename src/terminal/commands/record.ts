@@ -1,6 +1,7 @@
 /** @module `endfloat record`: writes the record of a job as a page that stands alone and prints. */
 import { answer } from '../../quantity/refusal.ts';
 import { pageOf } from '../../record/record.ts';
+import { picturesOf } from '../../store/pictures.ts';
 import { lastValue, type TerminalCommand } from '../command.ts';
 import { fileNameOf, writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
@@ -21,7 +22,7 @@ export const record: TerminalCommand = {
       if (found.kind === 'refused') return found;
       const { job, events } = found.value;
       const path = lastValue(given, 'to') ?? `record-${fileNameOf(job.booked.number)}.html`;
-      const written = await writeWhole(path, pageOf(job, events), given.world);
+      const written = await writeWhole(path, pageOf(job, events, await picturesOf(store, job)), given.world);
       if (written.kind === 'refused') return written;
       return answer({
         text: `Record of ${plain(job.booked.number)} written to ${plain(written.value)}\nOpen it in a browser to print it; endfloat verify checks it.`,

@@ -131,6 +131,12 @@ export const jobRequests: readonly JobRequest[] = [
       says: word(values.says),
     }),
   },
+  {
+    name: 'strike-out-picture',
+    kind: 'strike out picture',
+    keys: [text('picture', 'ID'), text('why', '"shows another journal"')],
+    body: asTyped,
+  },
   { name: 'count-shims', kind: 'count shims', keys: [box('shims')], body: asTyped },
   {
     name: 'note-agreement',
