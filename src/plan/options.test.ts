@@ -5,6 +5,7 @@ import { judge } from '../measure/judge.ts';
 import { cellKey } from '../measure/reading.ts';
 import type { Sheet } from '../measure/sheet.ts';
 import { hours, mm } from '../quantity/brand.ts';
+import { centsTogether } from './cost.ts';
 import { optionsOf } from './options.ts';
 import type { PlanQuestion } from './question.ts';
 
@@ -50,6 +51,7 @@ describe('what may be done with a component', () => {
       'put back standard',
       'machine 0.25',
       'machine 0.50',
+      'exchange 0.25',
       'replace standard',
     ]);
   });
@@ -72,7 +74,12 @@ describe('what may be done with a component', () => {
 
   it('is not putting back after a finding that forbids it, but may be machining', () => {
     const question = asked(wornQuillfeather, [found({})]);
-    expect(doneTo(question, 'mains')).toEqual(['machine 0.25', 'machine 0.50', 'replace standard']);
+    expect(doneTo(question, 'mains')).toEqual([
+      'machine 0.25',
+      'machine 0.50',
+      'exchange 0.25',
+      'replace standard',
+    ]);
     expect(barredAt(question, 'mains')).toEqual(['put back: found at main.3: scored, grade 3']);
   });
 
@@ -117,7 +124,12 @@ describe('machining to a size', () => {
 
   it('is barred from a hair less on, in words, and the next size is open still', () => {
     const question = asked(cleaningUp(leftAt025 + 0.001));
-    expect(doneTo(question, 'mains')).toEqual(['put back standard', 'machine 0.50', 'replace standard']);
+    expect(doneTo(question, 'mains')).toEqual([
+      'put back standard',
+      'machine 0.50',
+      'exchange 0.25',
+      'replace standard',
+    ]);
     expect(barredAt(question, 'mains')[0]).toBe(
       'machine to 0.25: 0.001 mm short of cleaning up at main.2, the worst place, its uncertain side counted',
     );
@@ -148,5 +160,30 @@ describe('the price of an option', () => {
       new Set(set.flatMap(({ setUps }) => setUps.map(({ name, cents }) => `${name}: ${cents}`))),
     ).toEqual(new Set(['set of piston rings, 0.25, Tump Lane Engine Parts: 9000']));
     expect(rings.filter(({ size }) => size === '0.50').map(({ cents }) => cents)).toEqual([3300, 3300, 3300]);
+  });
+
+  it('is lower for each from so many on, and exact for every count', () => {
+    const offers = engine.offers.map((offer) =>
+      offer.component === 'rings' && offer.size === '0.25'
+        ? { ...offer, quantity: [{ from: 2, cents: 3_000 }] }
+        : offer,
+    );
+    const { options } = optionsOf(asked(wornAs({ offers })));
+    const rings = options.filter(({ component, size }) => component === 'rings' && size === '0.25');
+    // source: by hand, 33.00 for one, 30.00 each from two on
+    expect([1, 2, 3].map((count) => centsTogether(rings.slice(0, count)))).toEqual([3_300, 6_000, 9_000]);
+    const bores = options.find(({ slot, does }) => slot === 'bores' && does === 'sleeve');
+    expect(bores?.cents).toBe(3 * 15_900);
+  });
+
+  it('is another one where a price is asked about: of an option, or of what is paid once', () => {
+    const sizes = { 'rings@piston.1:replace:0.25:Tump Lane Engine Parts': 100, 'new-crankshaft': 90_000 };
+    const { options } = optionsOf({ ...asked(wornQuillfeather), demands: { prices: sizes } });
+    const rings = options.filter(({ component, size }) => component === 'rings' && size === '0.25');
+    expect(rings.map(({ cents }) => cents)).toEqual([100, 3_300, 3_300]);
+    const renewed = options.filter(({ size, does }) => does === 'replace' && size === 'standard');
+    expect(renewed.find(({ slot }) => slot === 'mains')?.setUps).toEqual([
+      { name: 'new-crankshaft', cents: 90_000 },
+    ]);
   });
 });

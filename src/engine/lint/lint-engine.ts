@@ -2,6 +2,7 @@
 import type { EngineType } from '../engine-type.ts';
 import type { Finding } from '../finding.ts';
 import { checkedByTwo } from './checked-by-two.ts';
+import { couplingSense } from './coupling-sense.ts';
 import { derivedSums } from './derived-sums.ts';
 import { engineForm } from './engine-form.ts';
 import { figuresInDispute } from './figures-in-dispute.ts';
@@ -12,12 +13,14 @@ import { machiningTerms } from './machining-terms.ts';
 import { matchingPlaces } from './matching-places.ts';
 import { mixedUnits } from './mixed-units.ts';
 import { noDuplicates } from './no-duplicates.ts';
+import { offerTerms } from './offer-terms.ts';
 import { oneQuantity } from './one-quantity.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
 import { shimReach } from './shim-reach.ts';
 import { sizeFit } from './size-fit.ts';
+import { sizeRoom } from './size-room.ts';
 import { sizeSteps } from './size-steps.ts';
 import { tightening } from './tightening.ts';
 import { waysOpen } from './ways-open.ts';
@@ -37,8 +40,11 @@ const rules: readonly Rule[] = [
   oneQuantity,
   matchingPlaces,
   sizeSteps,
+  sizeRoom,
   sizeFit,
   waysOpen,
+  offerTerms,
+  couplingSense,
   machiningTerms,
   tightening,
   orderOfWork,

@@ -45,7 +45,7 @@ describeRule('says nothing twice', [
     breaks: 'one coupling twice',
     changes: [['components: [bores, rings]', 'components: [bores, pistons]']],
     says: /the same coupling stands twice: bores and pistons/,
-    on: 'components: [bores, pistons] }\n  - { kind: renew with',
+    on: 'components: [bores, pistons] }\n  - { kind: disturbed',
     weight: 'warning',
   },
 ]);

@@ -37,7 +37,15 @@ const ofDerived = ({ characteristics }: EngineType, of: Characteristic): readonl
 const mustBeLengths = ({ characteristics, components, pumpTiming }: EngineType): readonly Finding[] =>
   [
     ...[...components.values()].flatMap(({ name, sizes }) =>
-      sizes === undefined ? [] : [{ path: ['components', name, 'sizes', 'of'], of: sizes.of }],
+      sizes === undefined
+        ? []
+        : [
+            { path: ['components', name, 'sizes', 'of'], of: sizes.of },
+            ...(['wall', 'case'] as const).flatMap((layer) => {
+              const of = sizes[layer]?.of;
+              return of === undefined ? [] : [{ path: ['components', name, 'sizes', layer, 'of'], of }];
+            }),
+          ],
     ),
     ...(pumpTiming === undefined
       ? []
@@ -60,7 +68,22 @@ const mustBeLengths = ({ characteristics, components, pumpTiming }: EngineType):
         ];
   });
 
+const mustBeMasses = ({ characteristics, couplings }: EngineType): readonly Finding[] =>
+  couplings.flatMap((coupling, index) => {
+    const named = coupling.kind === 'balance' ? characteristics.get(coupling.mass ?? '') : undefined;
+    return named === undefined || quantityOf(named) === 'mass'
+      ? []
+      : [
+          wrong(
+            ['couplings', index, 'mass'],
+            `a mass is wanted, and ${named.title} is a ${dimensionText(quantityOf(named))}`,
+            'name a characteristic with `quantity: mass`',
+          ),
+        ];
+  });
+
 export const oneQuantity = (engine: EngineType): readonly Finding[] => [
   ...[...engine.characteristics.values()].flatMap((of) => ofDerived(engine, of)),
   ...mustBeLengths(engine),
+  ...mustBeMasses(engine),
 ];

@@ -40,14 +40,11 @@ describeRule('leaves a way open for each component', [
   {
     breaks: 'renewal that nobody offers',
     changes: [
-      ['is: [machine], renew: rings', 'is: [machine], renew: mains'],
-      [
-        "does: replace\n    size: standard\n    supplier: Tump Lane Engine Parts\n    price: '0.00'",
-        "does: machine\n    size: '0.25'\n    supplier: Tump Lane Engine Parts\n    price: '0.00'",
-      ],
+      ['is: [machine, sleeve], renew: rings', 'is: [machine, sleeve], renew: timing-gears'],
+      ['component: timing-gears, does: replace', 'component: timing-gears, does: build up'],
     ],
-    says: /mains are to be renewed with bores, and nobody offers them/,
-    on: 'is: [machine], renew: mains',
+    says: /timing-gears are to be renewed with bores, and nobody offers them/,
+    on: 'is: [machine, sleeve], renew: timing-gears',
   },
   {
     breaks: 'a step that nobody offers',
