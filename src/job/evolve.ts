@@ -71,22 +71,34 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
   };
 };
 
-/** A reading struck out leaves its cell, and is kept beside it. */
-const struck = (job: OpenJob, id: string, why: string, signed: Signed): OpenJob => {
-  for (const [key, taken] of job.sheet.readings) {
+type Cells = ReadonlyMap<string, readonly Reading[]>;
+
+/** The readings of cells without one of them. */
+const without = (cells: Cells, id: string): { readonly left: Cells; readonly reading?: Reading } => {
+  for (const [key, taken] of cells) {
     const reading = taken.find((one) => one.id === id);
     if (reading === undefined) continue;
-    const left = taken.filter((one) => one.id !== id);
-    const readings = new Map(job.sheet.readings);
-    if (left.length === 0) readings.delete(key);
-    else readings.set(key, left);
-    return {
-      ...job,
-      sheet: { ...job.sheet, readings },
-      struckOut: [...job.struckOut, { reading, why, ...signed }],
-    };
+    const rest = taken.filter((one) => one.id !== id);
+    const left = new Map(cells);
+    if (rest.length === 0) left.delete(key);
+    else left.set(key, rest);
+    return { left, reading };
   }
-  return job;
+  return { left: cells };
+};
+
+/** A reading struck out leaves its cell, and is kept beside it. */
+const struck = (job: OpenJob, id: string, why: string, signed: Signed): OpenJob => {
+  const now = without(job.sheet.readings, id);
+  const before = now.reading === undefined ? without(job.readBefore, id) : { left: job.readBefore };
+  const reading = now.reading ?? before.reading;
+  if (reading === undefined) return job;
+  return {
+    ...job,
+    sheet: { ...job.sheet, readings: now.left },
+    readBefore: before.left,
+    struckOut: [...job.struckOut, { reading, why, ...signed }],
+  };
 };
 
 /** A picture struck out is shown no more, and is kept beside those that count. */

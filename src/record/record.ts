@@ -20,6 +20,7 @@ import { headingOf } from './sections/heading.ts';
 import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
 import { operationSection } from './sections/operations.ts';
+import { orderSections } from './sections/orders.ts';
 import { packSection } from './sections/packs.ts';
 import { pictureSections, recordPictures } from './sections/pictures.ts';
 import { planSection } from './sections/plan.ts';
@@ -58,7 +59,8 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
   const found = asFound(job, events);
   const judgedThen = judgeAll(found.sheet);
   const judged = judgeAll(sheet);
-  const again = judged.filter((one, at) => changed(one, judgedThen[at]));
+  // What is no longer known, since another part is here, was not measured again.
+  const again = judged.filter((one, at) => one.value !== undefined && changed(one, judgedThen[at]));
   const doubts = doubtsOf(sheet);
   return {
     title: `Record of overhaul ${booked.number}: ${sheet.engine.title}`,
@@ -73,6 +75,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...pictureSections(job),
       planSection(job),
       ...offerSections(job),
+      ...orderSections(job),
       packSection(job),
       operationSection(job),
       runSection(job),

@@ -6,6 +6,7 @@ import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { neverZeroed } from './instruments.ts';
 import { characteristicTitle, placeTitle } from './named.ts';
+import { orderDeviations } from './orders.ts';
 import { packDeviations } from './packs.ts';
 
 /** Verdicts as they stand now, those measured again after the plan among them. */
@@ -33,7 +34,7 @@ const notProved = (job: OpenJob, component: Component, { judged, again }: Measur
   const does = (one: Judged) => decided(job, component.name, one.place);
   const poor = judging.filter((one) => one.verdict !== 'within');
   const renewed = judging.filter(
-    (one) => !again.includes(one) && (does(one) === 'machine' || does(one) === 'replace'),
+    (one) => !again.includes(one) && does(one) !== undefined && does(one) !== 'put back',
   );
   return [
     ...poor
@@ -110,6 +111,7 @@ export const deviationSection = (
     ...poorlyHeld(job),
     ...overdue(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
+    ...orderDeviations(job).map(({ name, says }) => row(name, says)),
     ...notDone(job),
   ];
   return {

@@ -50,13 +50,16 @@ const rowOf = (job: OpenJob, reading: Reading, standing: string): RecordRow => {
 
 export const readingSection = (job: OpenJob): RecordSection => {
   const standing = [...job.sheet.readings.values()].flatMap((series) => standings(job, series));
+  const before = [...job.readBefore.values()]
+    .flat()
+    .map((reading) => rowOf(job, reading, 'of the part before it was machined or renewed'));
   const struck = job.struckOut.map((out) =>
     rowOf(job, out.reading, `struck out by ${out.by}, ${timeText(out.at)}: ${out.why}`),
   );
   return {
     name: 'readings',
     title: 'Readings as typed',
-    says: standing.length + struck.length === 0 ? ['Nothing was read.'] : [],
+    says: standing.length + before.length + struck.length === 0 ? ['Nothing was read.'] : [],
     table: {
       heads: [
         'Place',
@@ -68,7 +71,7 @@ export const readingSection = (job: OpenJob): RecordSection => {
         'When, who',
         'Standing',
       ],
-      rows: [...standing, ...struck],
+      rows: [...before, ...standing, ...struck],
     },
     derived: false,
   };
