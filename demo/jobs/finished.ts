@@ -1,4 +1,7 @@
 /** @module The engine that has gone home with its record: barrel bored, big end shells renewed, run in, handed over. */
+import { awaitedOf } from '../../src/job/order/here.ts';
+import { orderListOf, placeOrder } from '../../src/job/order/order-list.ts';
+import { orderedLines } from '../../src/job/order/standing.ts';
 import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
 import { pumpPacksOf } from '../../src/job/pumps.ts';
 import { planEngine } from '../../src/plan/plan.ts';
@@ -21,10 +24,29 @@ const choose = async (job: Story, solve: Solve): Promise<void> => {
   });
 };
 
-/** What was machined is looked at by its new limits, and measured before it is covered up. */
-const proveParts = async (job: Story): Promise<void> => {
-  for (const component of ['bores', 'pistons', 'rings'])
-    job.tell(fitter, 2, { kind: 'note size found', component, size: '0.50' });
+/** Everything that the plan needs is ordered, a number for each supplier in turn. */
+const orderAll = (job: Story): void => {
+  for (const [at, list] of orderListOf(job.job()).entries()) {
+    const order = placeOrder(list, { order: `SB-${311 + at}`, due: '2026-09-18', note: '' });
+    if (order.lines.length > 0) job.tell(foreman, 12, order);
+  }
+};
+
+/** What comes is counted, its certificates are looked at, and it is measured before it is covered up. */
+const receiveAll = async (job: Story): Promise<void> => {
+  for (const order of job.job().orders.values())
+    job.tell(fitter, 50, { kind: 'receive delivery', order: order.order, lines: awaitedOf(order), note: '' });
+  for (const { order, line } of orderedLines(job.job())) {
+    const by = job.job().sheet.engine.components.get(line.component ?? '')?.machining?.crackTest.after;
+    if (by !== undefined && line.does === 'machine')
+      job.tell(fitter, 3, {
+        kind: 'note certificate',
+        order: order.order,
+        line: line.line,
+        certificate: 'PBM 2026-0914',
+        crackTest: { by, showed: 'no crack' },
+      });
+  }
   await readFrom(job, fitter, './readings/mudlark-built.csv');
 };
 
@@ -105,7 +127,8 @@ export const decided = async (solve: Solve): Promise<Story> => {
 
 export const finished = async (solve: Solve): Promise<Story> => {
   const job = await decided(solve);
-  await proveParts(job);
+  orderAll(job);
+  await receiveAll(job);
   signAll(job, fitter, ['build']);
   job.tell(fitter, 10, {
     kind: 'count shims',

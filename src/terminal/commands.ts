@@ -14,9 +14,12 @@ import { instruments } from './commands/instruments.ts';
 import { jobs } from './commands/jobs.ts';
 import { judge } from './commands/judge.ts';
 import { limits } from './commands/limits.ts';
+import { machineShop } from './commands/machine-shop.ts';
 import { offer } from './commands/offer.ts';
+import { orders } from './commands/orders.ts';
 import { picture } from './commands/picture.ts';
 import { plan } from './commands/plan.ts';
+import { receive } from './commands/receive.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
 import { register } from './commands/register.ts';
@@ -48,6 +51,9 @@ export const commands: readonly TerminalCommand[] = [
   picture,
   choose,
   offer,
+  orders,
+  machineShop,
+  receive,
   doInJob,
   instruments,
   register,

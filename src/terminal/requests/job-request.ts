@@ -1,19 +1,11 @@
 /** @module What can be asked of a job in the terminal: one record a request, with its keys and how they become it. */
-import type { Request } from '../../job/command.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { cellKey } from '../../measure/reading.ts';
 import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
 import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
+import { orderRequests } from './order-requests.ts';
+import type { JobRequest } from './typed-request.ts';
 import { given, together, type Values, word } from './values.ts';
-
-export interface JobRequest {
-  /** As it is typed: `take-reading`. */
-  readonly name: string;
-  readonly kind: Request['kind'];
-  readonly keys: readonly Key[];
-  /** The request's body from what was typed; checked against its shape afterwards. */
-  readonly body: (values: Values, job: OpenJob) => Values;
-}
 
 const cellOf = (values: Values) => ({
   place: word(values.place),
@@ -149,6 +141,7 @@ export const jobRequests: readonly JobRequest[] = [
     ],
     body: (values, job) => ({ name: values.name, how: values.how, ...offerMeant(values, job) }),
   },
+  ...orderRequests,
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
   {
     name: 'do-operation',
