@@ -8,6 +8,7 @@ import { formReckoning } from './form.ts';
 import { readAll } from './given.ts';
 import { guardBandReckoning } from './guard-band.ts';
 import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
+import { oilFilmReckoning } from './oil-film-reckoning.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
@@ -30,6 +31,7 @@ export const reckonings: readonly Reckoning[] = [
   pooledRepeatabilityReckoning,
   formReckoning,
   ringGapReckoning,
+  oilFilmReckoning,
   regrindSizeReckoning,
   reboreSizeReckoning,
   assignReckoning,

@@ -3,6 +3,7 @@ import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
+import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
 import { ringGapPicture } from './ring-gap.ts';
@@ -24,6 +25,7 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'pooled-repeatability': pooledPicture,
   form: formPicture,
   'ring-gap-from-bore': ringGapPicture,
+  'oil-film': oilFilmPicture,
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
 };

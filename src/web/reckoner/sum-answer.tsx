@@ -8,12 +8,12 @@ import { Drawing } from '../drawing/drawing.tsx';
 
 const half = coverageFactor(0.95, Infinity);
 
-/** `pump-1.timing-error` as it is read aloud. */
+/** `pump.1.timing-error` as it is read aloud: `pump 1: timing error`; the point of a figure stays. */
 const named = (key: string): string =>
   key
     .replaceAll('-', ' ')
-    .replace(/\.(?=[^.]*$)/, ': ')
-    .replaceAll('.', ' ');
+    .replaceAll(/(?<=[a-z])\.(?=\d)/g, ' ')
+    .replaceAll(/\.(?=[a-z])/g, ': ');
 
 const Row = ({ name, result }: { readonly name: string; readonly result: Result }) => {
   const { value, spread } = knownText(result, half);
