@@ -1,28 +1,9 @@
 /** @module The plan for the engine as a whole: the cheapest sound one, proved, or what stands in its way. */
-import { type Best, everything } from './best.ts';
-import { conflictOf } from './conflict.ts';
-import { besideOptions } from './cost.ts';
-import { type Effort, stoppedAt } from './effort.ts';
-import { finderOf } from './finder.ts';
-import { modelOf } from './model.ts';
-import { optionsOf } from './options.ts';
-import type { Barred, Plan, Planned, Solve } from './plan-model.ts';
+import { everything } from './best.ts';
+import type { Effort } from './effort.ts';
+import type { Planned, Solve } from './plan-model.ts';
+import { posed } from './posed.ts';
 import type { PlanQuestion } from './question.ts';
-import { slotsOf } from './slot.ts';
-
-/** What a proved combination comes to. */
-const planOf = ({ chosen, cents, provedBy }: Best, barred: readonly Barred[]): Plan => ({
-  kind: 'plan',
-  choices: chosen,
-  barred,
-  setUps: besideOptions(chosen),
-  cents,
-  days: Math.max(0, ...chosen.map(({ days }) => days)),
-  hours: Math.min(Number.POSITIVE_INFINITY, ...chosen.map(({ hours }) => hours)),
-  newParts: chosen.reduce((sum, { newParts }) => sum + newParts, 0),
-  bound: cents,
-  provedBy,
-});
 
 /**
  * Chooses one option for each component: least cost, then fewest days, then fewest new parts, then the first in
@@ -42,13 +23,8 @@ export const planEngine = async (
   solve: Solve,
   effort: Effort = {},
 ): Promise<Planned> => {
-  const { engine } = question.sheet;
-  const { options, barred, missing } = optionsOf(question);
-  if (missing.length > 0) return { kind: 'not yet', missing };
-  const slots = slotsOf(engine);
-  const model = modelOf(engine, slots, options, question.demands);
-  const best = await finderOf(slots, model, solve, effort)(everything);
-  if (best === 'no plan')
-    return (await conflictOf(engine.title, slots, model, barred, solve, effort)) ?? stoppedAt(engine.title);
-  return best === 'stopped' ? stoppedAt(engine.title) : planOf(best, barred);
+  const asked = posed(question, solve, effort);
+  if (asked.kind === 'not yet') return asked;
+  const best = await asked.find(everything);
+  return typeof best === 'string' ? asked.without(best) : asked.planOf(best);
 };

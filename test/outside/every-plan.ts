@@ -197,6 +197,29 @@ export const productSize = (bySlot: readonly Choices[]): number =>
   bySlot.reduce((size, own) => size * own.length, 1);
 
 /**
+ * Calls for every combination that keeps the rules.
+ *
+ * @param loose  slots that may be left out
+ */
+const everyPlan = (
+  bySlot: readonly Choices[],
+  rules: readonly Rule[],
+  loose: ReadonlySet<string>,
+  call: (choices: Choices) => void,
+): void => {
+  const walk = (slot: number, choices: Choices): void => {
+    const own = bySlot[slot];
+    if (own) {
+      for (const option of own) walk(slot + 1, [...choices, option]);
+      if (loose.has(own[0]?.slot ?? '')) walk(slot + 1, choices);
+      return;
+    }
+    if (rules.every(({ holds }) => holds(choices))) call(choices);
+  };
+  walk(0, []);
+};
+
+/**
  * The best of all combinations that keep the rules, or undefined where none does.
  *
  * @param loose  slots that may be left out
@@ -208,17 +231,22 @@ export const bestOfAll = (
   loose: ReadonlySet<string> = new Set(),
 ): Choices | undefined => {
   let best: { readonly choices: Choices; readonly rank: readonly number[] } | undefined;
-  const walk = (slot: number, choices: Choices): void => {
-    const own = bySlot[slot];
-    if (own) {
-      for (const option of own) walk(slot + 1, [...choices, option]);
-      if (loose.has(own[0]?.slot ?? '')) walk(slot + 1, choices);
-      return;
-    }
-    if (!rules.every(({ holds }) => holds(choices))) return;
+  everyPlan(bySlot, rules, loose, (choices) => {
     const rank = rankOf(engine, choices, bySlot);
     if (!best || isLess(rank, best.rank)) best = { choices, rank };
-  };
-  walk(0, []);
+  });
   return best?.choices;
+};
+
+/** All combinations that keep the rules, the best first. */
+export const allInOrder = (
+  engine: EngineType,
+  bySlot: readonly Choices[],
+  rules: readonly Rule[],
+): readonly Choices[] => {
+  const all: { readonly choices: Choices; readonly rank: readonly number[] }[] = [];
+  everyPlan(bySlot, rules, new Set(), (choices) => {
+    all.push({ choices, rank: rankOf(engine, choices, bySlot) });
+  });
+  return all.sort((a, b) => (isLess(a.rank, b.rank) ? -1 : 1)).map(({ choices }) => choices);
 };

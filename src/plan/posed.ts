@@ -1,0 +1,55 @@
+/** @module A question posed: its options and model, what finds plans of it, and what is told where there is none. */
+import type { Best, FindBest } from './best.ts';
+import { conflictOf } from './conflict.ts';
+import { besideOptions } from './cost.ts';
+import { type Effort, stoppedAt } from './effort.ts';
+import { finderOf } from './finder.ts';
+import { modelOf } from './model.ts';
+import { optionsOf } from './options.ts';
+import type { Conflict, NotYet, Option, Plan, Solve, Stopped } from './plan-model.ts';
+import type { PlanQuestion } from './question.ts';
+import { slotsOf } from './slot.ts';
+
+export interface Posed {
+  readonly kind: 'posed';
+  readonly options: readonly Option[];
+  readonly find: FindBest;
+  /** Finds plans that last so many hours. */
+  readonly lasting: (hours: number) => FindBest;
+  /** What a combination comes to. */
+  readonly planOf: (best: Best) => Plan;
+  /** Told instead of plans where there is none, or where the work was stopped. */
+  readonly without: (found: 'no plan' | 'stopped') => Promise<Conflict | Stopped>;
+}
+
+export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Posed | NotYet => {
+  const { engine } = question.sheet;
+  const { options, barred, missing } = optionsOf(question);
+  if (missing.length > 0) return { kind: 'not yet', missing };
+  const slots = slotsOf(engine);
+  const model = modelOf(engine, slots, options, question.demands);
+  const find = finderOf(slots, model, solve, effort);
+  return {
+    kind: 'posed',
+    options,
+    find,
+    lasting: (hours) => (open) => find((option) => option.hours >= hours && open(option)),
+    planOf: ({ chosen, cents, provedBy }) => ({
+      kind: 'plan',
+      choices: chosen,
+      barred,
+      setUps: besideOptions(chosen),
+      cents,
+      days: Math.max(0, ...chosen.map(({ days }) => days)),
+      hours: Math.min(Number.POSITIVE_INFINITY, ...chosen.map(({ hours }) => hours)),
+      newParts: chosen.reduce((sum, { newParts }) => sum + newParts, 0),
+      bound: cents,
+      provedBy,
+    }),
+    without: async (found) => {
+      const conflict =
+        found === 'no plan' && (await conflictOf(engine.title, slots, model, barred, solve, effort));
+      return conflict || stoppedAt(engine.title);
+    },
+  };
+};
