@@ -1,8 +1,11 @@
 /** @module The plan asked for on the command line: demands from options, the solver opened, progress shown. */
 import { demandsOf, planQuestionOf } from '../job/planning.ts';
+import { type Alternatives, alternativesOf } from '../plan/alternatives.ts';
+import type { Effort } from '../plan/effort.ts';
 import { planEngine } from '../plan/plan.ts';
-import type { Demands, Planned } from '../plan/plan-model.ts';
+import type { Demands, Planned, Solve } from '../plan/plan-model.ts';
 import type { PlanQuestion } from '../plan/question.ts';
+import { type TradeOff, tradeOffOf } from '../plan/trade-off.ts';
 import { hours } from '../quantity/brand.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { highsSolver } from '../solver/highs.ts';
@@ -22,6 +25,8 @@ export const demandOptions: readonly OptionSpec[] = [
     says: 'an option that a person has decided, by the ids under --json',
   },
 ];
+
+export type PlansFound = TradeOff | Alternatives | Exclude<Planned, { kind: 'plan' }>;
 
 const numberIn = (given: Given, option: string): Answer<number | undefined> => {
   const text = lastValue(given, option);
@@ -82,10 +87,34 @@ const questionOf = (given: Given, { sheet, job }: SheetSource): Answer<PlanQuest
   return answer({ sheet, findings: [], hoursRun: hours(run.value ?? 0), demands: asked.value });
 };
 
-export const planned = async (given: Given, source: SheetSource): Promise<Answer<Planned>> => {
+/** Asks for plans of one kind or another, with progress shown. */
+const asked = async <T>(
+  given: Given,
+  source: SheetSource,
+  label: string,
+  ask: (question: PlanQuestion, solve: Solve, effort: Effort) => Promise<T>,
+): Promise<Answer<T>> => {
   const question = questionOf(given, source);
   if (question.kind === 'refused') return question;
   return answer(
-    await showing('Planning', given.world, async () => planEngine(question.value, await highsSolver())),
+    await showing(label, given.world, async (progress) =>
+      ask(question.value, await highsSolver(), { progress }),
+    ),
+  );
+};
+
+export const planned = (given: Given, source: SheetSource): Promise<Answer<Planned>> =>
+  asked(given, source, 'Planning', planEngine);
+
+export const tradedOff = (given: Given, source: SheetSource): Promise<Answer<PlansFound>> =>
+  asked(given, source, 'Trading off', tradeOffOf);
+
+/** Plans that cost no more than so much above the best. */
+export const alternatives = async (given: Given, source: SheetSource): Promise<Answer<PlansFound>> => {
+  const within = numberIn(given, 'within');
+  if (within.kind === 'refused') return within;
+  const cents = Math.round((within.value ?? 0) * 100);
+  return asked(given, source, 'Planning', (question, solve, effort) =>
+    alternativesOf(question, cents, solve, effort),
   );
 };

@@ -30,6 +30,19 @@ describe('work under way', () => {
     expect(shown()).toMatch(/^\rPlanning … 1 s\rPlanning … 2 s\r +\r$/);
   });
 
+  it('shows which share is done where the work tells it, once it lasts longer than a second', async () => {
+    const { world, shown } = watching(true);
+    const work = showing('Planning', world, async (tell) => {
+      tell(0.1);
+      await vi.advanceTimersByTimeAsync(1500);
+      tell(0.5);
+      tell(0.504);
+      return 'answer';
+    });
+    expect(await work).toBe('answer');
+    expect(shown()).toMatch(/^\rPlanning … 1 s\rPlanning … 50 %\r +\r$/);
+  });
+
   it('is not shown when it is short', async () => {
     const { world, shown } = watching(true);
     const work = showing('Planning', world, lasting(900));

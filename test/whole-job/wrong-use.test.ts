@@ -46,6 +46,11 @@ describe('wrong use', () => {
     [['judge', engine, readings, '--found', 'mains=0.33'], /no size 0\.33 .*standard, 0\.25, 0\.50/],
     [['judge', engine, readings, '--conformance', '95'], /95 is no probability.*such as 0\.95/],
     [['plan', engine, readings, '--days', 'soon'], /soon is not a number \(--days\)/],
+    [['plan', engine, readings, '--within', 'little'], /little is not a number \(--within\)/],
+    [
+      ['plan', engine, readings, '--within', '5', '--trade-off'],
+      /each asks for other plans .*one of them at a time/,
+    ],
     [['reckon', 'piston-travle'], /no sum piston-travle.*did you mean piston-travel/],
     [['reckon', 'piston-travel', 'stroke'], /stroke is not key=value/],
     [['reckon', 'piston-travel', 'stroke=98mm'], /needs rod, angle too.*rod=/],

@@ -1,10 +1,19 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
+import { changesAlong } from '../../plan/changes.ts';
 import type { Planned } from '../../plan/plan-model.ts';
-import { type Answer, answer, refusalText } from '../../quantity/refusal.ts';
+import { type Answer, answer, refusalText, refuse } from '../../quantity/refusal.ts';
 import type { Given, Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
-import { demandOptions, hoursWanted, planned } from '../planning.ts';
+import {
+  alternatives,
+  demandOptions,
+  hoursWanted,
+  type PlansFound,
+  planned,
+  tradedOff,
+} from '../planning.ts';
+import { plansText } from '../plans-text.ts';
 import { mendLine } from '../row-lines.ts';
 import { type SheetSource, sheetOf, sheetOptions } from '../sheet-source.ts';
 
@@ -40,6 +49,17 @@ const outcomeOf = (given: Given, found: Planned, { sheet, job, warnings }: Sheet
   });
 };
 
+/** Several plans side by side. */
+const plansOutcome = (found: PlansFound, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
+  if (found.kind !== 'trade-off' && found.kind !== 'alternatives') return noPlan(found);
+  const changes = changesAlong(sheet.engine, found.plans);
+  return answer({
+    text: plansText(found, changes, job?.booked.currency ?? ''),
+    json: { ...found, changes },
+    warnings,
+  });
+};
+
 export const plan: TerminalCommand = {
   name: 'plan',
   summary: 'find the cheapest sound plan for the whole engine, proved the cheapest',
@@ -49,6 +69,11 @@ export const plan: TerminalCommand = {
     ...sheetOptions,
     ...demandOptions,
     { name: 'hours-run', value: 'N', says: 'with files: hours that the engine has run' },
+    {
+      name: 'trade-off',
+      says: 'every plan that no other beats in cost, days and hours, with what changes from one to the next',
+    },
+    { name: 'within', value: 'MONEY', says: 'what else could be done for so much more than the best plan' },
   ],
   words: [1, 2],
   run: async (given) => {
@@ -64,6 +89,13 @@ export const plan: TerminalCommand = {
         warnings: [...warnings, mendLine(rowsLeftOut)],
         no: true,
       });
+    const tradeOff = given.switches.has('trade-off');
+    if (tradeOff && given.values.has('within'))
+      return refuse('each asks for other plans', '--trade-off, --within', 'give one of them at a time');
+    if (tradeOff || given.values.has('within')) {
+      const several = await (tradeOff ? tradedOff : alternatives)(given, sourced.value);
+      return several.kind === 'refused' ? several : plansOutcome(several.value, sourced.value);
+    }
     const found = await planned(given, sourced.value);
     return found.kind === 'refused' ? found : outcomeOf(given, found.value, sourced.value);
   },
