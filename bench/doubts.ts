@@ -70,11 +70,16 @@ const cells = ({ told, found, right, untold, untoldFound }: Tally): readonly str
 ];
 const heads = ['characteristic', 'slip', 'slips', 'found', 'value right', 'beyond telling, found'];
 
-const table = (title: string, trials: readonly Trial[], when: 'whole scheme' | 'first reading'): void => {
+const table = (
+  title: string,
+  trials: readonly Trial[],
+  when: 'whole scheme' | 'first reading',
+  withFormer = false,
+): void => {
   let all = nothing;
   const rows = trials.flatMap(({ of, instrument, title: name }) =>
     kinds.flatMap((kind) => {
-      const tally = trySlip(engine, of, kind, engines, when, seeded(11), instrument);
+      const tally = trySlip(engine, of, kind, engines, when, seeded(11), instrument, withFormer);
       all = sum(all, tally);
       return tally.told + tally.untold === 0 ? [] : [[name, kind, ...cells(tally)]];
     }),
@@ -88,6 +93,10 @@ console.log(
 table('One slip of 0.1 mm and more in a whole scheme of several readings a place', schemes, 'whole scheme');
 table('The same where a place has a single reading', lone, 'whole scheme');
 table('One slip in the very first reading of all', [...schemes, ...lone], 'first reading');
+const former = ', sizes of a former overhaul known';
+table(`One slip in a whole scheme${former}`, schemes, 'whole scheme', true);
+table(`The same where a place has a single reading${former}`, lone, 'whole scheme', true);
+table(`One slip in the very first reading of all${former}`, [...schemes, ...lone], 'first reading', true);
 
 print(
   'Sets of readings',
@@ -118,6 +127,17 @@ print(
       const entry = tryHonest(engine, of, engines, 'every entry', seeded(14), instrument);
       return [
         title,
+        String(whole.honest),
+        share(whole.doubted, whole.honest),
+        String(entry.honest),
+        share(entry.doubted, entry.honest),
+      ];
+    }),
+    ...[...schemes, ...lone].map(({ of, instrument, title }) => {
+      const whole = tryHonest(engine, of, 3 * engines, 'whole scheme', seeded(13), instrument, true);
+      const entry = tryHonest(engine, of, engines, 'every entry', seeded(14), instrument, true);
+      return [
+        `${title}, former sizes known`,
         String(whole.honest),
         share(whole.doubted, whole.honest),
         String(entry.honest),

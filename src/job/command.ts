@@ -10,6 +10,7 @@ type Asked<Kind extends Fact['kind'], Name extends string> = { readonly kind: Na
 export type Request =
   | Asked<'booked in', 'book in'>
   | Asked<'slip chances brought', 'bring slip chances'>
+  | Asked<'former overhaul brought', 'bring former overhaul'>
   | Asked<'instrument brought', 'bring instrument'>
   | Asked<'reading taken', 'take reading'>
   | Asked<'reading struck out', 'strike out reading'>

@@ -16,6 +16,7 @@ import {
 } from './rules/delivery.ts';
 import { answerDoubtTrouble } from './rules/doubt.ts';
 import { noteFindingTrouble, noteSizeTrouble } from './rules/finding.ts';
+import { bringFormerTrouble } from './rules/former.ts';
 import { handOverTrouble } from './rules/hand-over.ts';
 import { bringInstrumentTrouble } from './rules/instrument.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
@@ -37,6 +38,8 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
       );
     case 'bring slip chances':
       return bringSlipChancesTrouble(request);
+    case 'bring former overhaul':
+      return bringFormerTrouble(job, request);
     case 'bring instrument':
       return bringInstrumentTrouble(job, request);
     case 'take reading':

@@ -2,6 +2,7 @@
 import type { CrackTestBy, Does } from '../engine/engine-type.ts';
 import type { JournalEvent } from '../journal/event.ts';
 import type { DecisionRule } from '../measure/decision-rule.ts';
+import type { FormerOverhaul } from '../measure/former.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { SlipChance } from '../measure/slips/priors.ts';
@@ -79,6 +80,8 @@ export type Fact =
     }
   /** The chances of slips that are others than usual in this shop, all of them; none: they are as usual. */
   | { readonly kind: 'slip chances brought'; readonly chances: readonly SlipChance[] }
+  /** How the engine was left when it was last in the shop. */
+  | ({ readonly kind: 'former overhaul brought' } & FormerOverhaul)
   | { readonly kind: 'instrument brought'; readonly instrument: Instrument }
   | {
       readonly kind: 'reading taken';

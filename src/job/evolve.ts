@@ -140,6 +140,10 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
         sheet: { ...job.sheet, priors: priorsWith(fact.chances) },
         slipChances: fact.chances,
       };
+    case 'former overhaul brought': {
+      const { kind: _, ...former } = fact;
+      return { ...job, sheet: { ...job.sheet, former } };
+    }
     case 'instrument brought': {
       const instruments = grow(job.sheet.instruments, fact.instrument.name, fact.instrument);
       return { ...job, sheet: { ...job.sheet, instruments } };

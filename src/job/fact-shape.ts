@@ -96,6 +96,21 @@ const shapes = {
     daysWanted: z.number().exactOptional(),
   }),
   'slip chances brought': z.strictObject({ chances: z.array(slipChance).max(100) }),
+  'former overhaul brought': z.strictObject({
+    number: words,
+    on: day,
+    hoursRun: typed,
+    cells: z
+      .array(
+        z.strictObject({
+          cell,
+          anew: z.boolean(),
+          size: typed.exactOptional(),
+          expanded: typed.exactOptional(),
+        }),
+      )
+      .max(20_000),
+  }),
   'instrument brought': z.strictObject({ instrument: instrumentShape }),
   'reading taken': z.strictObject({
     cell,
@@ -195,6 +210,7 @@ export type ShapedFact = { [Kind in FactKind]: { kind: Kind } & z.infer<(typeof 
 export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
   'slip chances brought': [now(shapes['slip chances brought'])],
+  'former overhaul brought': [now(shapes['former overhaul brought'])],
   'instrument brought': [
     // Before masters, certificates and checks were written down.
     now(z.strictObject({ instrument: instrumentFirst })),

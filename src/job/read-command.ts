@@ -9,6 +9,7 @@ import { facts } from './fact-shape.ts';
 const factOfRequest: FactOfRequest<Request, Fact> = {
   'book in': 'booked in',
   'bring slip chances': 'slip chances brought',
+  'bring former overhaul': 'former overhaul brought',
   'bring instrument': 'instrument brought',
   'take reading': 'reading taken',
   'strike out reading': 'reading struck out',

@@ -1,7 +1,8 @@
 /** @module Doubts about rows that are equal to the last digit. */
 import { resolutionOf, type Typed, typedText } from '../quantity/typed.ts';
+import type { Known } from './known.ts';
 import { greatestOdds, oddsText, raisedAt } from './odds.ts';
-import { cellsApart, type Known, placesApart } from './reading-doubts.ts';
+import { cellsApart, placesApart } from './reading-doubts.ts';
 import { copiedOdds, copiedRow } from './slips/copied-row.ts';
 import type { Taken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';

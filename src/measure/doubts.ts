@@ -4,11 +4,12 @@ import { copiedRowDoubts } from './copied-row-doubts.ts';
 import { expectationOf, runShare } from './expectation.ts';
 import { aroundOthers } from './honest.ts';
 import { instrumentDoubts } from './instrument-doubts.ts';
+import { type Known, knownOf } from './known.ts';
 import { limitsOf } from './limits.ts';
 import { median } from './neighbours.ts';
 import { packDoubts } from './pack-doubts.ts';
 import { cellKey, type Reading } from './reading.ts';
-import { type Known, readingDoubts } from './reading-doubts.ts';
+import { readingDoubts } from './reading-doubts.ts';
 import { isBore, isRingGap, ringGapDoubts } from './ring-gap-doubts.ts';
 import { rowDoubts } from './row-doubts.ts';
 import { cellsOf, placesOf } from './scheme.ts';
@@ -31,6 +32,7 @@ interface Kept {
   readonly instruments: Sheet['instruments'];
   readonly limits: Limits | undefined;
   readonly priors: Priors;
+  readonly former: Sheet['former'];
   readonly looked: Looked | undefined;
 }
 
@@ -47,10 +49,11 @@ const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors):
     before?.instruments === instruments &&
     before.limits === limits &&
     before.priors === priors &&
+    before.former === sheet.former &&
     before.readings.every((each, at) => each === readings[at]);
   if (same) return before.looked;
   const looked = look(sheet, characteristic, priors);
-  kept.set(characteristic, { readings, instruments, limits, priors, looked });
+  kept.set(characteristic, { readings, instruments, limits, priors, former: sheet.former, looked });
   return looked;
 };
 
@@ -64,12 +67,13 @@ const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Loo
   const read = rowsOf(sheet, characteristic, scale);
   const first = read[0]?.[0];
   if (!first) return undefined;
-  const run = runShare(sheet.hoursRun, lifeOf(sheet, characteristic.name));
+  const life = lifeOf(sheet, characteristic.name);
+  const run = runShare(sheet.hoursRun, life);
   const centres = read.map((row) => median(row.map(({ size }) => size)));
   const own =
     expectationOf(limits && scaledLimits(limits, scale), characteristic.wears, first.u, run) ??
     aroundOthers(median(centres));
-  const known: Known = { sheet, characteristic, own, priors };
+  const known = knownOf({ sheet, characteristic, own, priors }, life, read);
   const swapped = retakenRowDoubts(known, read);
   const together = rowDoubts(known, read);
   const single = readingDoubts(known, together.rows, together.doubted);

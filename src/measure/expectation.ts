@@ -16,6 +16,8 @@ export interface Expectation {
   readonly grownBy: (size: number) => number;
   /** How readily a size that its neighbours ask for is believed for all that: 1, and less where it has grown. */
   readonly room: (size: number) => number;
+  /** The same where it is other places that ask for it. */
+  readonly roomByOthers: (size: number) => number;
   /** Whether machining may have brought a size here that nobody noted. */
   readonly machinedTo: (size: number) => boolean;
 }
@@ -139,6 +141,11 @@ export const expectationOf = (
   const [first] = ways;
   if (!first) return undefined;
   const edge = Math.max(blur, finest);
+  const room = (size: number): number =>
+    Math.max(
+      seldomGrown,
+      ...ways.map((way) => Math.exp(-Math.max(0, way.sign * (way.from - size)) / growthOf(way, edge))),
+    );
   return {
     density: (size) => ways.reduce((sum, way) => sum + densityAlong(way, size, edge), 0) / ways.length,
     peak:
@@ -155,11 +162,8 @@ export const expectationOf = (
     middle:
       ways.reduce((sum, { from, sign, tolerance }) => sum + from + (sign * tolerance) / 2, 0) / ways.length,
     grownBy: (size) => (ways.length > 1 ? 0 : Math.max(0, first.sign * (first.from - size))),
-    room: (size) =>
-      Math.max(
-        seldomGrown,
-        ...ways.map((way) => Math.exp(-Math.max(0, way.sign * (way.from - size)) / growthOf(way, edge))),
-      ),
+    room,
+    roomByOthers: room,
     machinedTo: (size) =>
       ways.some(({ from, sign }) => sign * (size - from) > 0 && sign * (size - from) < machined),
   };

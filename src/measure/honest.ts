@@ -46,6 +46,7 @@ export const aroundOthers = (centre: number): Expectation => {
     middle: centre,
     grownBy: () => 0,
     room: () => 1,
+    roomByOthers: () => 1,
     machinedTo: () => false,
   };
 };
@@ -71,9 +72,8 @@ export const honestOf = (
   return {
     density: (size) =>
       left * own.density(size) +
-      own.room(size) *
-        ((place ? byPlace * place.bells.density(size) : 0) +
-          (others ? byOthers * nearness(size, others) : 0)),
+      (place ? own.room(size) * byPlace * place.bells.density(size) : 0) +
+      (others ? own.roomByOthers(size) * byOthers * nearness(size, others) : 0),
     peak:
       left * own.peak + byPlace * (place?.bells.peak ?? 0) + (others ? (byOthers * 0.5) / others.scale : 0),
   };

@@ -1,16 +1,14 @@
 /** @module Doubts about single readings of a characteristic, the surest first, each looked at without those before. */
-import type { Characteristic } from '../engine/engine-type.ts';
 import { typedText } from '../quantity/typed.ts';
 import type { Expectation } from './expectation.ts';
 import { honestOf, type PlaceSays, trustIn } from './honest.ts';
+import type { Known } from './known.ts';
 import { machinedWords } from './machined-words.ts';
 import { type Neighbours, neighboursOf } from './neighbours.ts';
 import { oddsAgain, oddsText, raisedAt } from './odds.ts';
 import { type Bells, type Spread, shapeOf, type Template } from './place-shape.ts';
-import type { Sheet } from './sheet.ts';
 import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { outsideRange, reachedBy } from './slips/outside-range.ts';
-import type { Priors } from './slips/priors.ts';
 import { type Suspicion, weighed } from './suspicion.ts';
 import { confirmations, pastWords, type Taken, whereTaken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
@@ -19,14 +17,6 @@ import type { Doubt } from './verdict-model.ts';
 const apart = 0.25;
 /** A cell that is believed less says nothing of its neighbours. */
 const leastTrust = 0.01;
-
-/** What is known of a characteristic before any one reading is looked at. */
-export interface Known {
-  readonly sheet: Sheet;
-  readonly characteristic: Characteristic;
-  readonly own: Expectation;
-  readonly priors: Priors;
-}
 
 /** How far places honestly lie apart, mm. */
 export const placesApart = (own: Expectation, u: number): number => Math.max(own.ordinary * apart, u);
@@ -67,7 +57,9 @@ const sayings = (
   known: Known,
 ): readonly (PlaceSays | undefined)[] => {
   const { own, characteristic } = known;
-  const trust = new Map(row.map((one) => [one, trustIn(one.size, own)]));
+  const trust = new Map(
+    row.map((one) => [one, Math.max(trustIn(one.size, own), trustIn(one.size, known.ownAt(one)))]),
+  );
   const trusted = row.filter((one) => (trust.get(one) ?? 0) >= leastTrust);
   const bellsOf = (heard: readonly Taken[]): ReadonlyMap<Taken, Bells> => {
     if (heard.length < 2) return new Map();
@@ -98,10 +90,13 @@ const othersAt = (
   const { own } = known;
   return rows.map((row) =>
     row.map((one) => {
-      const sizes = rows.flatMap((other) =>
-        other === row ? [] : ((sameCell(other, one) ?? other[0])?.size ?? []),
+      const heard = rows.flatMap((other) => (other === row ? [] : (sameCell(other, one) ?? other[0] ?? [])));
+      const trust = new Map(heard.map((other) => [other.size, trustIn(other.size, known.ownAt(other))]));
+      return neighboursOf(
+        heard.map(({ size }) => size),
+        placesApart(own, one.u),
+        (size) => trust.get(size) ?? 0,
       );
-      return neighboursOf(sizes, placesApart(own, one.u), (size) => trustIn(size, own));
     }),
   );
 };
@@ -123,7 +118,7 @@ const surest = (
     const places = sayings(taken, rows, known);
     for (const [at, one] of taken.entries()) {
       if (done.has(one.reading.id)) continue;
-      const honest = honestOf(known.own, places[at], others[row]?.[at]);
+      const honest = honestOf(known.ownAt(one), places[at], others[row]?.[at]);
       const found = weighed(known.sheet, one, honest, known.priors);
       const odds = found ? oddsAgain(found.odds, confirmations(known.sheet, one)) : 0;
       if (found && odds >= raisedAt && odds > (worst?.suspicion.odds ?? 0)) {
@@ -148,10 +143,17 @@ const doubtOf = (known: Known, taken: Taken, { slip, candidate, odds }: Suspicio
   };
 };
 
+/** What a size has grown past: what its part was made to, or else what it was left at. */
+export const madeOrLeft = ({ own, sheet }: Known, size: number): string =>
+  own.grownBy(size) > 0 || !sheet.former
+    ? 'what it was made to'
+    : `what it was left at by the former overhaul, ${sheet.former.number}`;
+
 /** What can be said of a figure for which no slip accounts: that it cannot be. */
 const unaccounted = (known: Known, taken: Taken): Doubt | undefined => {
   const { reading, place, instrument, size, u } = taken;
-  const { own, priors, sheet } = known;
+  const { priors, sheet } = known;
+  const own = known.ownAt(taken);
   const where = whereTaken(known.characteristic, taken);
   const base = { readings: [reading.id], places: [place.id], likely: [reading.typed] };
   const outside = reachedBy(instrument, reading.typed) ? 0 : (priors[outsideRange.name] ?? 0) * 1000;
@@ -171,7 +173,7 @@ const unaccounted = (known: Known, taken: Taken): Doubt | undefined => {
     ...base,
     id: `${grownPart.name}:${reading.id}`,
     slip: grownPart.name,
-    says: `${where}: ${typedText(reading.typed)} is ${pastWords(own.grownBy(size), taken)} what it was made to, and worn parts do not grow, ${oddsText(grown)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    says: `${where}: ${typedText(reading.typed)} is ${pastWords(own.grownBy(size), taken)} ${madeOrLeft(known, size)}, and worn parts do not grow, ${oddsText(grown)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
     odds: grown,
   };
 };

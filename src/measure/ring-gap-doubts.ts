@@ -2,10 +2,10 @@
 import type { Characteristic } from '../engine/engine-type.ts';
 import { typedText } from '../quantity/typed.ts';
 import { operandPlace } from './expression.ts';
+import type { Known } from './known.ts';
 import { limitsOf } from './limits.ts';
 import { median } from './neighbours.ts';
 import { greatestOdds, oddsText, raisedAt } from './odds.ts';
-import type { Known } from './reading-doubts.ts';
 import { gapOdds, leastGap, ringGapApart } from './slips/ring-gap-apart.ts';
 import { swappedRowDoubts } from './swapped-row-doubts.ts';
 import { type Taken, whereTaken } from './taken.ts';

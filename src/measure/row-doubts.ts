@@ -1,11 +1,11 @@
 /** @module Doubts about many readings at once: all of one instrument off by the same, a row read wrong throughout. */
 import { lengthOf, typedText } from '../quantity/typed.ts';
 import { trustIn } from './honest.ts';
+import type { Known } from './known.ts';
 import { machinedWords } from './machined-words.ts';
 import { believed, median, type Neighbours, nearness, othersOf } from './neighbours.ts';
 import { greatestOdds, oddsAgain, oddsText, raisedAt } from './odds.ts';
-import type { Known } from './reading-doubts.ts';
-import { placesApart } from './reading-doubts.ts';
+import { madeOrLeft, placesApart } from './reading-doubts.ts';
 import { constantOffset, offsetOf } from './slips/constant-offset.ts';
 import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { shifted } from './slips/shifted.ts';
@@ -33,14 +33,25 @@ const stepsOf = (rows: readonly (readonly Taken[])[]): readonly number[] => {
   return [0.1, 0.2, ...(length?.kind === 'answer' ? [length.value] : [])];
 };
 
+const partsMadeOrLeft = ({ own, sheet }: Known, read: readonly (readonly Taken[])[]): string =>
+  sheet.former && read.some((row) => own.grownBy(levelOf(row)) === 0)
+    ? `what the parts were made to or left at by the former overhaul, ${sheet.former.number}`
+    : 'what the parts were made to';
+
 const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrument: string): RowDoubts => {
-  const { own, priors, characteristic } = known;
+  const { priors, characteristic } = known;
   const read = rows.filter((row) => row.every((taken) => taken.instrument.name === instrument));
   const readings = read.flat();
   const [first] = readings;
   const none = { rows, doubts: [], doubted: new Set<string>() };
   const offset =
-    first && offsetOf(own, read.map(levelOf), stepsOf(read), priors[constantOffset.name] ?? 0, first.u);
+    first &&
+    offsetOf(
+      read.map((row) => ({ own: known.ownOfRow(row), level: levelOf(row) })),
+      stepsOf(read),
+      priors[constantOffset.name] ?? 0,
+      first.u,
+    );
   if (!first || !offset || offset.odds < raisedAt) return none;
   const off = { text: Math.abs(offset.by).toFixed(3), unit: 'mm' };
   const likely = readings.map(
@@ -55,7 +66,7 @@ const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrume
       {
         id: `${constantOffset.name}:${instrument}|${characteristic.name}`,
         slip: constantOffset.name,
-        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past what the parts were made to, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
+        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past ${partsMadeOrLeft(known, read)}, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
         readings: readings.map(({ reading }) => reading.id),
         places: read.flatMap(([taken]) => taken?.place.id ?? []),
         likely,
@@ -75,7 +86,8 @@ const suspicionOf = (
   row: readonly Taken[],
   others: Neighbours | undefined,
 ): RowSuspicion | undefined => {
-  const { own, priors, sheet } = known;
+  const { priors, sheet } = known;
+  const own = known.ownOfRow(row);
   const byOthers = others ? likeOthers * believed(others) : 0;
   const density = (size: number): number =>
     (1 - byOthers) * own.density(size) + (others ? likeOthers * nearness(size, others) : 0);
@@ -118,7 +130,8 @@ const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: 
 
 /** A row of which every reading lies past what the part was made to, and no slip that would account for all of it. */
 const grownRowDoubt = (known: Known, row: readonly Taken[]): Doubt | undefined => {
-  const { own, priors, sheet, characteristic } = known;
+  const { priors, sheet, characteristic } = known;
+  const own = known.ownOfRow(row);
   const [first] = row;
   const chance = priors[grownPart.name] ?? 0;
   const each = row.map(({ size, u }) => grownOdds(own, size, u, chance));
@@ -129,7 +142,7 @@ const grownRowDoubt = (known: Known, row: readonly Taken[]): Doubt | undefined =
   return {
     id: `${grownPart.name}:row ${first.place.id}|${characteristic.name}`,
     slip: grownPart.name,
-    says: `${first.place.title}, ${characteristic.title}: the whole row, ${figures}, is ${pastWords(grown, first, ' and more')} what it was made to, and worn parts do not grow, ${oddsText(odds)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
+    says: `${first.place.title}, ${characteristic.title}: the whole row, ${figures}, is ${pastWords(grown, first, ' and more')} ${madeOrLeft(known, levelOf(row))}, and worn parts do not grow, ${oddsText(odds)} that something is wrong. Clean it, look at which size it was machined to, measure it again, or say why it stands.`,
     readings: row.map(({ reading }) => reading.id),
     places: [first.place.id],
     likely: row.map(({ reading }) => reading.typed),

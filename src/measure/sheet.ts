@@ -1,6 +1,7 @@
 /** @module The measuring sheet of one engine: everything that verdicts and doubts are computed from. */
 import type { EngineType } from '../engine/engine-type.ts';
 import type { DecisionRule } from './decision-rule.ts';
+import type { FormerOverhaul } from './former.ts';
 import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
 import type { Priors } from './slips/priors.ts';
@@ -20,6 +21,8 @@ export interface Sheet {
   readonly rule?: DecisionRule;
   /** Hours that the engine has run, where they are known: how much wear is nothing out of the ordinary. */
   readonly hoursRun?: number;
+  /** How it was left when it was last in the shop. */
+  readonly former?: FormerOverhaul;
   /** How often each slip happens, where the shop goes by other chances than the usual ones. */
   readonly priors?: Priors;
 }

@@ -2,9 +2,9 @@
 import { typedText } from '../quantity/typed.ts';
 import { sizeOfReading } from './cell-size.ts';
 import { exchanges } from './exchange.ts';
+import type { Known } from './known.ts';
 import { oddsText, raisedAt } from './odds.ts';
 import { cellKey } from './reading.ts';
-import type { Known } from './reading-doubts.ts';
 import { rowSurprise, swappedRows } from './slips/swapped-rows.ts';
 import type { Taken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';

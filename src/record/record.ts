@@ -16,6 +16,7 @@ import { safetyWords } from './safety.ts';
 import { deviationSection } from './sections/deviations.ts';
 import { doubtSection } from './sections/doubts.ts';
 import { findingSection } from './sections/findings.ts';
+import { formerSection } from './sections/former.ts';
 import { headingOf } from './sections/heading.ts';
 import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
@@ -71,6 +72,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       foundSection(found, judgedThen),
       builtSection(job, again),
       doubtSection(job, doubts),
+      ...formerSection(job),
       findingSection(job),
       ...pictureSections(job),
       planSection(job),

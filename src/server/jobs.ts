@@ -8,6 +8,7 @@ import { readCommand } from '../job/read-command.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { measuringSheet } from '../record/measuring-sheet.ts';
 import { fileOf, pageOf } from '../record/record.ts';
+import { formerOverhauls } from '../store/former-overhauls.ts';
 import type { JournalStore } from '../store/journal-store.ts';
 import { type Pictures, picturesOf, pictureTrouble } from '../store/pictures.ts';
 import { afterAsked } from './after-asked.ts';
@@ -54,6 +55,11 @@ export const jobRoutes = (store: JournalStore & Pictures): Hono => {
   const routes = new Hono();
 
   routes.get('/api/jobs', async (context) => context.json({ jobs: await store.list() }));
+
+  routes.get('/api/former-overhauls', async (context) => {
+    const { engine = '', plate = '', but = '' } = context.req.query();
+    return context.json({ former: await formerOverhauls(store, { engine, plate }, but) });
+  });
 
   routes.get('/api/jobs/:job/events', async (context) => {
     const after = afterAsked(context);

@@ -2,12 +2,13 @@
 import { instruments } from '../../demo/instruments.ts';
 import type { Characteristic, EngineType } from '../../src/engine/engine-type.ts';
 import { doubtsOf } from '../../src/measure/doubts.ts';
+import type { FormerOverhaul } from '../../src/measure/former.ts';
 import type { Instrument } from '../../src/measure/instrument.ts';
 import type { Reading } from '../../src/measure/reading.ts';
 import { layOut } from '../../src/measure/sheet.ts';
 import { lengthOf } from '../../src/quantity/typed.ts';
 import { offBy, readBy, type SlipKind, slipped } from './slipped-reading.ts';
-import { patterns, type TrueSize, wornSizes } from './worn-engine.ts';
+import { normalBy, patterns, type TrueSize, wornSizes } from './worn-engine.ts';
 
 /** What the goals speak of: an error of a tenth of a millimetre and more. */
 const gross = 0.1;
@@ -47,8 +48,39 @@ export const instrumentOf = ({ instrument, limits }: Characteristic): Instrument
 const readAll = (sizes: readonly TrueSize[], instrument: Instrument, random: () => number) =>
   sizes.map(({ cell, size }, at) => readBy(instrument, cell, size, `r${at}`, random));
 
-const doubted = (engine: EngineType, readings: readonly Reading[], instrument: Instrument) =>
-  doubtsOf(layOut(engine, readings, [...instruments, instrument]));
+/** Hours that the trial's engines had run by a former overhaul, and by now, whatever they have worn in them. */
+const hours = { before: 2000, now: 6500 };
+
+/** The former overhaul of an engine, each cell read then by an honest hand. */
+const formerOf = (
+  sizes: readonly TrueSize[],
+  instrument: Instrument,
+  random: () => number,
+): FormerOverhaul => ({
+  number: 'J-0',
+  on: '2021-05-03',
+  hoursRun: { text: String(hours.before), unit: 'h' },
+  cells: sizes.map(({ cell, before }) => ({
+    cell,
+    anew: false,
+    size: {
+      text: (before + millimetres(instrument.repeatability) * normalBy(random)).toFixed(3),
+      unit: 'mm',
+    },
+    expanded: { text: '0.005', unit: 'mm' },
+  })),
+});
+
+const doubted = (
+  engine: EngineType,
+  readings: readonly Reading[],
+  instrument: Instrument,
+  former: FormerOverhaul | undefined,
+) =>
+  doubtsOf({
+    ...layOut(engine, readings, [...instruments, instrument]),
+    ...(former && { former, hoursRun: hours.now }),
+  });
 
 /** Less than dirt, a burr and the last digit may do together, mm: common practice, no source. */
 const dirt = 0.02;
@@ -66,6 +98,7 @@ export const trySlip = (
   when: 'whole scheme' | 'first reading',
   random: () => number,
   instrument: Instrument = instrumentOf(characteristic),
+  withFormer = false,
 ): Tally => {
   let [told, found, right, untold, untoldFound] = [0, 0, 0, 0, 0];
   for (let count = 0; count < engines * patterns.length; count += 1) {
@@ -78,7 +111,8 @@ export const trySlip = (
     const truth = sizes[at];
     const typed = reading && slipped(reading, instrument, slip, random);
     if (!reading || !truth || !typed || Math.abs(offBy(typed, reading.typed)) < gross - 1e-9) continue;
-    const doubts = doubted(engine, honest.with(at, { ...reading, typed }), instrument).filter(
+    const former = withFormer ? formerOf(sizes, instrument, random) : undefined;
+    const doubts = doubted(engine, honest.with(at, { ...reading, typed }), instrument, former).filter(
       ({ readings }) => readings.includes(reading.id),
     );
     const shown = truth.size + offBy(typed, reading.typed);
@@ -107,13 +141,16 @@ export const tryHonest = (
   when: 'whole scheme' | 'every entry',
   random: () => number,
   instrument: Instrument = instrumentOf(characteristic),
+  withFormer = false,
 ): Alarms => {
   let [honest, alarms] = [0, 0];
   for (let count = 0; count < engines * patterns.length; count += 1) {
     const pattern = patterns[count % patterns.length] ?? 'even';
-    const all = readAll(wornSizes(characteristic, pattern, random, engine), instrument, random);
+    const sizes = wornSizes(characteristic, pattern, random, engine);
+    const all = readAll(sizes, instrument, random);
+    const former = withFormer ? formerOf(sizes, instrument, random) : undefined;
     const known = (length: number) =>
-      new Set(doubted(engine, all.slice(0, length), instrument).flatMap(({ readings }) => readings));
+      new Set(doubted(engine, all.slice(0, length), instrument, former).flatMap(({ readings }) => readings));
     honest += all.length;
     if (when === 'whole scheme') alarms += known(all.length).size;
     else alarms += all.filter(({ id }, at) => known(at + 1).has(id)).length;

@@ -51,6 +51,8 @@ const shape = (pattern: Pattern, along: number, across: number): number => {
 export interface TrueSize {
   readonly cell: Cell;
   readonly size: number;
+  /** At a former overhaul, before whatever seized was seized, mm. */
+  readonly before: number;
   /** Where such an engine may have this size when nothing else of it is known, mm. */
   readonly anywhere: readonly [least: number, greatest: number];
   /** Where it may be when all else of it is known, mm. */
@@ -61,6 +63,8 @@ export interface TrueSize {
 const ruinMost = 4;
 const ragged = 0.2;
 const rough = 0.0015;
+/** Of the wear, the share that was there at a former overhaul. */
+const wornBefore = 0.4;
 const wearMost = 1.3;
 
 /** True sizes of one characteristic at all its places, mm; worn up to 1.3 times what the manual allows. */
@@ -99,7 +103,8 @@ export const wornSizes = (
           : ruin > 0
             ? between(size + way * ruin * (1 - uneven), size - way * ruin * (uneven - 1 + ragged))
             : between(size - stray, size + stray);
-      return { cell, size, anywhere, leeway };
+      const before = asMade + way * share * placeWear * wornBefore;
+      return { cell, size, before, anywhere, leeway };
     });
   });
 };

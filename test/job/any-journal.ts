@@ -76,6 +76,28 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       ),
     }),
   ),
+  fact(
+    'former overhaul brought',
+    fc.record({
+      number: words,
+      on: fc.constant('2021-05-03'),
+      hoursRun: typed,
+      cells: fc.array(
+        fc.record({
+          cell: fc.record({
+            place,
+            characteristic,
+            plane: fc.constantFrom('', 'front'),
+            axis: fc.constantFrom('', 'vertical'),
+          }),
+          anew: fc.boolean(),
+          size: typed,
+          expanded: typed,
+        }),
+        { maxLength: 4 },
+      ),
+    }),
+  ),
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),
   fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),

@@ -26,7 +26,8 @@ const outsideScheme = (
   );
 };
 
-const outsideEngine = (engine: EngineType, cell: Cell): Trouble => {
+/** A cell that the engine has no measuring scheme for. */
+export const outsideEngine = (engine: EngineType, cell: Cell): Trouble => {
   const place = engine.places.get(cell.place);
   if (place === undefined)
     return trouble(

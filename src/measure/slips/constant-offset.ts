@@ -11,6 +11,12 @@ export const constantOffset: KnownSlip = {
   of: 'sets of readings',
 };
 
+/** The size of a place, mm, and what is expected of it. */
+export interface Level {
+  readonly own: Expectation;
+  readonly level: number;
+}
+
 export interface Offset {
   /** To be taken off every reading, mm. */
   readonly by: number;
@@ -25,8 +31,7 @@ const byOne = 0.1;
 /**
  * How far all places together must be off, where they have all grown or all shrunk past what parts are made to.
  *
- * @param own     what the limits lead to expect
- * @param levels  size of each place, mm, two or more
+ * @param levels  size of each place, mm, two or more, with what is expected of it
  * @param steps   lengths by which a zero is easily set wrong, mm
  * @param chance  how often a zero or master is wrong
  * @param u       standard uncertainty of a level, mm
@@ -34,24 +39,24 @@ const byOne = 0.1;
  * @source  Bayes's rule; a bore gauge set wrong makes every bore wrong by one constant (common practice, no source)
  */
 export const offsetOf = (
-  own: Expectation,
-  levels: readonly number[],
+  levels: readonly Level[],
   steps: readonly number[],
   chance: number,
   u: number,
 ): Offset | undefined => {
-  const grown = levels.map((level) => own.grownBy(level));
+  const grown = levels.map(({ own, level }) => own.grownBy(level));
   const least = Math.min(...grown);
   if (levels.length < 2 || least <= 3 * u) return undefined;
-  const [firm] = levels.filter((level) => own.grownBy(level) === least);
-  const asItStands = own.density(firm ?? Number.NaN);
+  const firm = levels[grown.indexOf(least)];
+  const asItStands = firm?.own.density(firm.level) ?? Number.NaN;
   const mean = (by: number) =>
-    levels.reduce((sum, level) => sum + Math.log(own.density(level - by)), 0) / levels.length;
-  const way = Math.sign(median(levels) - own.middle);
+    levels.reduce((sum, { own, level }) => sum + Math.log(own.density(level - by)), 0) / levels.length;
+  const off = median(levels.map(({ own, level }) => level - own.middle));
+  const way = Math.sign(off);
   const best = steps
     .map((step) => ({ by: way * step, density: Math.exp(mean(way * step)) * byOne }))
     .reduce((a, b) => (b.density > a.density ? b : a), {
-      by: median(levels) - own.middle,
+      by: off,
       density: anywhere,
     });
   return { by: best.by, odds: (chance * best.density) / asItStands };

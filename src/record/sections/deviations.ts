@@ -1,6 +1,7 @@
 /** @module What was done otherwise than the order of work, the limits or good practice ask: gathered at the front. */
 import type { Component } from '../../engine/engine-type.ts';
 import { cautionsOf } from '../../job/cautions.ts';
+import { decided } from '../../job/decided.ts';
 import type { OpenJob } from '../../job/job.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
@@ -16,12 +17,6 @@ export interface Measured {
 }
 
 const row = (of: string, what: string): RecordRow => ({ of, cells: [of, what] });
-
-/** What the plan does with a component at a place, where a plan was chosen. */
-const decided = (job: OpenJob, component: string, place: string): string | undefined => {
-  const choice = job.plan?.choices.find(({ slot }) => slot === component || slot === `${component}@${place}`);
-  return choice?.option.split(':')[1];
-};
 
 const of = (job: OpenJob, one: Judged): string =>
   `${placeTitle(job.sheet.engine, one.place)}, ${characteristicTitle(job.sheet.engine, one.characteristic)}`;

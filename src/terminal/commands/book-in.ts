@@ -1,12 +1,14 @@
 /** @module `endfloat book-in`: begins a job with the engine type file as it stands now. */
 
 import { readRequest } from '../../job/read-command.ts';
+import { formerWords } from '../../measure/former.ts';
 import { readRule } from '../../measure/read-rule.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { slipChancesNow } from '../../register/slip-chance.ts';
 import { registerNow } from '../../store/register-now.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
+import { formerNamed } from '../former-named.ts';
 import { plain } from '../plain.ts';
 import { figure, type Key, number, optional, text } from '../requests/keys.ts';
 import { keysText, readValues } from '../requests/read-values.ts';
@@ -19,6 +21,7 @@ const keys: readonly Key[] = [
   text('complaint', '"low oil pressure when hot"'),
   optional(text('currency', 'crowns')),
   optional(text('number', 'J-12')),
+  optional(text('former', 'J-3')),
   optional(text('shop', '"Saltmarsh Bench & Bore"')),
   optional(number('conformance', '0.95')),
   optional(text('rule', '"simple 4"')),
@@ -36,7 +39,7 @@ export const bookIn: TerminalCommand = {
   name: 'book-in',
   summary: 'begin a job: whose engine, which, why',
   usage: ['book-in ENGINE-FILE key=value…'],
-  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95. Currency and shop are those of\nendfloat workshop where none are given.\nA rule is guarded 95 % (ISO 14253-1, taken where none is given), simple 4 or shared risk 50 %.`,
+  about: `Keys: ${keysText(keys)}\nWithout a number the next free J-number is taken; without a conformance 0.95. Currency and shop are those of\nendfloat workshop where none are given.\nWhere the same engine was overhauled here before, its sizes as it went are brought: of another time by the job’s number,\nof none by former=none.\nA rule is guarded 95 % (ISO 14253-1, taken where none is given), simple 4 or shared risk 50 %.`,
   options: signingOptions,
   words: [1, 32],
   run: async (given) => {
@@ -46,6 +49,7 @@ export const bookIn: TerminalCommand = {
     if (!read.value.engine) return answer(notUsable(read.value));
     const values = readValues(words, keys, 'endfloat book-in');
     if (values.kind === 'refused') return values;
+    const { engine } = read.value;
     const engineType = new TextDecoder().decode(read.value.bytes);
     return inWorkshop<Outcome>(given, true, async (store) => {
       const { workshop } = await registerNow(store);
@@ -55,6 +59,7 @@ export const bookIn: TerminalCommand = {
         'hours-wanted': hoursWanted,
         'days-wanted': daysWanted,
         rule: ruleTyped,
+        former: formerTyped,
         ...rest
       } = values.value;
       const rule = ruleTyped === undefined ? undefined : readRule(String(ruleTyped));
@@ -82,14 +87,23 @@ export const bookIn: TerminalCommand = {
           remedy: 'give another number, or none',
         });
       const id = given.world.newId();
+      const former = await formerNamed(store, engine, String(rest.plate), formerTyped);
+      if (former.kind === 'refused') return answerNo(former.refusal);
       const chances = slipChancesNow(await registerNow(store));
       const carried = await carryOut(store, given, id, undefined, [
         request.value,
         ...(chances.length === 0 ? [] : [{ kind: 'bring slip chances' as const, chances }]),
+        ...(former.value ? [{ kind: 'bring former overhaul' as const, ...former.value }] : []),
       ]);
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
-      return answer({ text: `Booked in as ${plain(number)}.`, json: { booked: true, number, job: id } });
+      return answer({
+        text: [
+          `Booked in as ${plain(number)}.`,
+          ...(former.value ? [plain(`It brings its sizes of ${formerWords(former.value)}.`)] : []),
+        ].join('\n'),
+        json: { booked: true, number, job: id, ...(former.value && { former: former.value.number }) },
+      });
     });
   },
 };

@@ -10,6 +10,7 @@ import { settling } from '../../measure/settling.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { moneyText } from '../../record/figure-text.ts';
+import { wearTold } from '../../record/sections/former.ts';
 import { headingOf } from '../../record/sections/heading.ts';
 import { slotTitle } from '../../record/sections/named.ts';
 import { packSection } from '../../record/sections/packs.ts';
@@ -17,6 +18,7 @@ import { agreementText } from '../../record/sections/plan.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
+import { formerText } from '../former-table.ts';
 import { plain } from '../plain.ts';
 import { settlingLines } from '../settling-lines.ts';
 import { table } from '../table.ts';
@@ -113,6 +115,7 @@ export const show: TerminalCommand = {
               .join(''),
           ),
           block('Doubts', doubtText(job, doubts)),
+          formerText(job),
           block('Plan', planTable(engine, job)),
           block('Shim packs', packTable(job)),
           block('Order of work', operationTable(job)),
@@ -125,6 +128,7 @@ export const show: TerminalCommand = {
           unsure,
           verdicts: asked(judged).map((one) => judgedJson(one, engine)),
           doubts: doubts.map((doubt) => ({ ...doubt, answered: job.doubtsAnswered.get(doubt.id) })),
+          former: wearTold(job),
           plan: job.plan,
           agreed: job.agreed,
           pumps: pumpPacksOf(job).pumps,

@@ -3,6 +3,8 @@ import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { v7 } from 'uuid';
 import { useLocation } from 'wouter';
+import { engineOfJob } from '../../job/engine-of-job.ts';
+import { fittingTo } from '../../measure/former.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { slipChancesNow } from '../../register/slip-chance.ts';
 import { useRegister } from '../instruments/register-shelf.ts';
@@ -14,6 +16,7 @@ import { Sheet } from '../shell/sheet.tsx';
 import { type BookInForm, blankForm, bookInRequest } from './book-in.ts';
 import { bringSlipChances } from './bring-slip-chances.ts';
 import { EngineChoice } from './engine-choice.tsx';
+import { bringFormer, FormerProposal, useFormers } from './former-proposal.tsx';
 
 const fields: readonly {
   readonly name: Exclude<keyof BookInForm, 'engineType'>;
@@ -45,6 +48,12 @@ const BookInScreen = () => {
   const [source, setSource] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
   const register = useRegister().data;
+  // Asked for when the hands have left the field, not at every letter.
+  const [plate, setPlate] = useState('');
+  const [picked, setPicked] = useState<string>();
+  const { engine } = form.engineType === '' ? { engine: undefined } : engineOfJob(form.engineType);
+  const formers = useFormers(engine?.title ?? '', plate);
+  const former = picked === undefined ? formers[0] : formers.find(({ number }) => number === picked);
   const [, go] = useLocation();
   const bookIn = (event: FormEvent) => {
     event.preventDefault();
@@ -56,6 +65,7 @@ const BookInScreen = () => {
     // Away from the store it begins with the usual ones; they can be brought later.
     const chances = register ? slipChancesNow(register) : [];
     if (chances.length > 0) keeperOf(job).ask(bringSlipChances.request({ chances }));
+    if (former && engine) keeperOf(job).ask(bringFormer.request(fittingTo(former, engine)));
     go(addressOf(job, 'strip'));
   };
   return (
@@ -78,11 +88,13 @@ const BookInScreen = () => {
               label={label}
               value={form[name]}
               onChange={(value) => setForm({ ...form, [name]: value })}
+              {...(name === 'plate' ? { onLeave: () => setPlate(form.plate) } : {})}
               {...(hint === undefined ? {} : { hint })}
               {...(rows === undefined ? {} : { rows })}
             />
           ))}
         </div>
+        <FormerProposal formers={formers} chosen={former?.number ?? ''} onChange={setPicked} />
         <Refused refusal={refusal} />
         <div>
           <Button type="submit" className="first">

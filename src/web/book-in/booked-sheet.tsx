@@ -3,6 +3,7 @@ import { phaseOf } from '../../job/phase.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { FormerOfJob } from './former-of-job.tsx';
 import { SlipsOfJob } from './slips-of-job.tsx';
 
 export const BookedSheet = () => {
@@ -44,6 +45,7 @@ export const BookedSheet = () => {
           ))}
         </tbody>
       </table>
+      <FormerOfJob />
       <SlipsOfJob />
     </>
   );

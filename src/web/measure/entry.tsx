@@ -4,6 +4,7 @@ import type { Bounds } from '../../engine/engine-type.ts';
 import { bareFigure, figureText, quantityOf, type ShownIn, shownIn } from '../../engine/shown-in.ts';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { OpenJob } from '../../job/job.ts';
+import { formerSizeAt } from '../../measure/former.ts';
 import { limitsOf } from '../../measure/limits.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { withMasters } from '../../measure/with-masters.ts';
@@ -93,6 +94,7 @@ export const Entry = ({
 
   const limits = limitsOf(job.sheet, cell.characteristic);
   const before = job.sheet.readings.get(key)?.at(-1);
+  const left = formerSizeAt(job.sheet, cell);
   return (
     <section className="entry column" aria-label="Read one size">
       <form onSubmit={take} className="row">
@@ -115,6 +117,7 @@ export const Entry = ({
           <span id={`${id}-hint`} className="hint">
             in {unit} unless you type another unit
             {limits ? `; may go back ${span(limits.goesBack, shown)}` : ''}
+            {left ? `; left at ${figureText(left.size, shown)} by ${job.sheet.former?.number}` : ''}
             {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
           </span>
           <span id={`${id}-wrong`} role="alert" className={wrong === undefined ? '' : 'wrong'}>

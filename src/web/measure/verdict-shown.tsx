@@ -12,6 +12,7 @@ import { Drawing } from '../drawing/drawing.tsx';
 import { Aside } from '../shell/aside.tsx';
 import { VerdictWords } from '../shell/verdict-words.tsx';
 import { StrikeOut } from './strike-out.tsx';
+import { WearShown } from './wear-shown.tsx';
 
 /** `54.962 mm ± 0.004: within`. */
 export const verdictShort = (job: OpenJob, cell: Cell): string => {
@@ -59,6 +60,7 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
           ? null
           : `, ${percent(judged.conformance)} sure that it may go back`}
       </p>
+      <WearShown sheet={sheet} cell={cell} now={value} />
       {zone ? <Drawing drawing={zone} /> : null}
       {judged.reading === undefined ? null : (
         <Aside words="This reading does not count">
