@@ -18,3 +18,6 @@ export const besideOptions = (chosen: readonly Option[]): readonly SetUp[] => {
 /** Exact, in hundredths. */
 export const centsTogether = (chosen: readonly Option[]): number =>
   [...chosen, ...besideOptions(chosen)].reduce((sum, { cents }) => sum + cents, 0);
+
+/** As a plan lists it: what is paid once is a set-up, what is taken off for a quantity says so itself. */
+export const besideWords = ({ name, cents }: SetUp): string => (cents < 0 ? name : `set-up: ${name}`);

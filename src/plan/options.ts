@@ -1,5 +1,6 @@
 /** @module Options of every slot: put back, machine to each size that cleans up, replace by each part on offer. */
 import type { Bounds, Does, EngineType, Offer } from '../engine/engine-type.ts';
+import { eachOf } from '../engine/price.ts';
 import { renews } from '../engine/renewal.ts';
 import { sizesOffered } from '../engine/sizes-offered.ts';
 import { judge } from '../measure/judge.ts';
@@ -31,10 +32,6 @@ const sizeNow = ({ sheet }: PlanQuestion, component: string): string => {
 
 export const optionId = (slot: Pick<Slot, 'name'>, does: string, size: string, supplier: string): string =>
   [slot.name, does, size, supplier].join(':');
-
-/** What each costs when so many are taken. */
-const eachOf = ({ cents, quantity = [] }: Offer, count: number): number =>
-  quantity.findLast(({ from }) => from <= count)?.cents ?? cents;
 
 /** A set bought for places that are decided one by one is paid once; else the price is the slot's own. */
 const priceOf = (

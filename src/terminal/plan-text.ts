@@ -2,6 +2,7 @@
 import type { EngineType } from '../engine/engine-type.ts';
 import { lifeWords } from '../job/life-words.ts';
 import { optionWords } from '../job/planning.ts';
+import { besideWords } from '../plan/cost.ts';
 import { engineLife } from '../plan/engine-life.ts';
 import type { Plan } from '../plan/plan-model.ts';
 import { formatFigure } from '../quantity/figure.ts';
@@ -28,7 +29,7 @@ export const planText = (
   ]);
   const setUps = plan.setUps.map((setUp) => [
     '',
-    `set-up: ${setUp.name}`,
+    besideWords(setUp),
     moneyText(setUp.cents, currency),
     '',
     '',

@@ -13,6 +13,7 @@ import { type Given, lastValue, type OptionSpec } from './command.ts';
 import { plain } from './plain.ts';
 import { showing } from './progress.ts';
 import type { SheetSource } from './sheet-source.ts';
+import { askingWhatIf } from './what-if.ts';
 
 export const demandOptions: readonly OptionSpec[] = [
   { name: 'hours-wanted', value: 'N', says: 'hours that the engine is to last' },
@@ -81,10 +82,15 @@ export const hoursWanted = (given: Given, job: SheetSource['job']): number | und
 const questionOf = (given: Given, { sheet, job }: SheetSource): Answer<PlanQuestion> => {
   const asked = demands(given, job ? demandsOf(job) : {});
   if (asked.kind === 'refused') return asked;
-  if (job) return answer(planQuestionOf(job, asked.value));
+  if (job) return askingWhatIf(given, planQuestionOf(job, asked.value));
   const run = numberIn(given, 'hours-run');
   if (run.kind === 'refused') return run;
-  return answer({ sheet, findings: [], hoursRun: hours(run.value ?? 0), demands: asked.value });
+  return askingWhatIf(given, {
+    sheet,
+    findings: [],
+    hoursRun: hours(run.value ?? 0),
+    demands: asked.value,
+  });
 };
 
 /** Asks for plans of one kind or another, with progress shown. */

@@ -1,5 +1,6 @@
 /** @module Everything that the chosen plan and the strip make necessary to order, line by line, ordered already or not. */
 import type { Does, EngineType, Offer } from '../../engine/engine-type.ts';
+import { eachOf } from '../../engine/price.ts';
 import { optionId } from '../../plan/options.ts';
 import { type Slot, slotsOf } from '../../plan/slot.ts';
 import type { OrderedLine } from '../event.ts';
@@ -65,7 +66,7 @@ const offered = (engine: EngineType, alike: readonly [Chosen, ...Chosen[]]): Nee
     size: offer.size,
     places,
     count,
-    cents: offer.cents * count,
+    cents: eachOf(offer, count) * count,
     supplier: offer.supplier,
     days: offer.days,
     why: [...new Set(alike.map(({ reason }) => reason).filter((reason) => reason !== ''))],

@@ -16,6 +16,7 @@ import {
 import { plansText } from '../plans-text.ts';
 import { mendLine } from '../row-lines.ts';
 import { type SheetSource, sheetOf, sheetOptions } from '../sheet-source.ts';
+import { whatIfOptions } from '../what-if.ts';
 
 export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcome> => {
   if (found.kind !== 'not yet') {
@@ -68,6 +69,7 @@ export const plan: TerminalCommand = {
   options: [
     ...sheetOptions,
     ...demandOptions,
+    ...whatIfOptions,
     { name: 'hours-run', value: 'N', says: 'with files: hours that the engine has run' },
     {
       name: 'trade-off',

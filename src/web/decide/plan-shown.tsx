@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components';
 import type { EngineType } from '../../engine/engine-type.ts';
 import { optionWords } from '../../job/planning.ts';
+import { besideWords } from '../../plan/cost.ts';
 import type { Plan, Planned } from '../../plan/plan-model.ts';
 import { chooseIt } from './decide-actions.ts';
 import { EngineLifeShown } from './engine-life-shown.tsx';
@@ -48,8 +49,10 @@ const PlanTable = ({
         ))}
         {plan.setUps.map((setUp) => (
           <tr key={setUp.name}>
-            <th scope="row">set-up: {setUp.name}</th>
-            <td>paid once for all that share it</td>
+            <th scope="row">{besideWords(setUp)}</th>
+            <td>
+              {setUp.cents < 0 ? 'taken off, since so many are bought' : 'paid once for all that share it'}
+            </td>
             <td className="number figure">{amount(setUp.cents)}</td>
             <td className="number">—</td>
             <td className="number">—</td>
