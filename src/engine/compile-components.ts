@@ -2,7 +2,7 @@
 import { hours, mm } from '../quantity/brand.ts';
 import { machiningOf } from './compile-orders.ts';
 import type { EngineFile } from './engine-file.ts';
-import type { Characteristic, Component, Layer } from './engine-type.ts';
+import type { Characteristic, Component, Fitting, Layer } from './engine-type.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
 import { given } from './given.ts';
@@ -88,6 +88,16 @@ const lifeOf = (
       };
 };
 
+const fittingOf = (file: NonNullable<EngineFile['components'][string]['fitting']>): Fitting => ({
+  measured: file.measured,
+  ...given('instrument', file.instrument),
+  ...given('material', file.material),
+  room: file.room,
+  clearance: file.clearance,
+  goes: file.goes,
+  takes: file.halves ?? Array.from({ length: file.parts }, () => ''),
+});
+
 const componentOf = (reader: FigureReader, name: string, file: EngineFile): Component | undefined => {
   const from = file.components[name];
   if (from === undefined) return undefined;
@@ -106,6 +116,7 @@ const componentOf = (reader: FigureReader, name: string, file: EngineFile): Comp
     ...given('sizes', from.sizes && sizesOf(reader, from.sizes, wears, [...path, 'sizes'])),
     ...given('grades', from.grades && gradesOf(reader, from.grades, file, [...path, 'grades'])),
     ...given('machining', from.machining && machiningOf(reader, from.machining, [...path, 'machining'])),
+    ...given('fitting', from.fitting && fittingOf(from.fitting)),
     ...given('arrival', from.arrival),
   };
 };

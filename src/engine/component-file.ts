@@ -1,6 +1,7 @@
 /** @module Components as the engine type file gives them: how they are judged, the sizes they may be machined to, the grades they come in. */
 import { z } from 'zod';
 import { bounds, figure, limitsFile, name, words } from './file-terms.ts';
+import { fitting } from './fitting-file.ts';
 import { machining } from './order-file.ts';
 
 const layer = z
@@ -85,6 +86,9 @@ export const componentFile = z.strictObject({
   sizes: sizes.optional(),
   grades: grades.optional(),
   machining: machining.optional().describe('what the machine shop is told beside the finished size'),
+  fitting: fitting
+    .optional()
+    .describe('where parts are measured in stock and each goes to the place that its size fits best'),
   arrival: z
     .array(name)
     .max(24)

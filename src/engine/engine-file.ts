@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { componentFile } from './component-file.ts';
 import { couplingFile } from './coupling-file.ts';
-import { bounds, figure, limitsFile, name, names, words } from './file-terms.ts';
+import { bounds, figure, instrumentKind, limitsFile, material, name, names, words } from './file-terms.ts';
 import { offerFile } from './offer-file.ts';
 import { oneUse } from './order-file.ts';
 
@@ -61,24 +61,8 @@ const characteristic = z.strictObject({
     .describe('planes and axes of two-point sizes (ISO 14405-1), in the order in which they are taken'),
   derived: expression.optional().describe('computed from other characteristics and not measured itself'),
   wears: z.enum(['smaller', 'larger', 'either']).describe('which way wear takes it'),
-  instrument: z
-    .enum([
-      'outside micrometer',
-      'bore gauge',
-      'dial gauge',
-      'depth gauge',
-      'feeler set',
-      'caliper',
-      'ball micrometer',
-      'spring tester',
-      'protractor',
-      'torque wrench',
-      'pressure gauge',
-      'scales',
-    ])
-    .optional(),
-  material: z
-    .enum(['steel', 'cast iron', 'aluminium', 'bronze'])
+  instrument: instrumentKind.optional(),
+  material: material
     .optional()
     .describe('what the part is made of, so that a size taken warm is brought back to 20 °C (ISO 1)'),
   limits: limitsFile.optional(),

@@ -137,6 +137,21 @@ export interface Grade {
   readonly when: Bounds;
 }
 
+/** How loose parts of a component are measured and fitted to places by their sizes. */
+export interface Fitting {
+  /** What is measured on the loose part. */
+  readonly measured: string;
+  readonly instrument?: string;
+  readonly material?: Material;
+  /** Characteristic: what there is without the part. */
+  readonly room: string;
+  /** Characteristic whose limits as made the clearance keeps to. */
+  readonly clearance: string;
+  readonly goes: 'inside' | 'outside';
+  /** The halves of a place, one part of each; `''` where they are alike. One or two. */
+  readonly takes: readonly string[];
+}
+
 export interface Component {
   readonly name: string;
   readonly title: string;
@@ -165,6 +180,7 @@ export interface Component {
   };
   readonly machining?: Machining;
   /** Characteristics measured when it comes from a supplier, where the file names them. */
+  readonly fitting?: Fitting;
   readonly arrival?: readonly string[];
   /** Chosen by the least or greatest value of a characteristic over all places; of two that fit, the later. */
   readonly grades?: {

@@ -24,3 +24,20 @@ export const limitsFile = z.strictObject({
   new: bounds.optional().describe('limits as made'),
   wear: bounds.optional().describe('how far it may go and still be put back'),
 });
+
+export const instrumentKind = z.enum([
+  'outside micrometer',
+  'bore gauge',
+  'dial gauge',
+  'depth gauge',
+  'feeler set',
+  'caliper',
+  'ball micrometer',
+  'spring tester',
+  'protractor',
+  'torque wrench',
+  'pressure gauge',
+  'scales',
+]);
+
+export const material = z.enum(['steel', 'cast iron', 'aluminium', 'bronze']);

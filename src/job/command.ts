@@ -28,6 +28,9 @@ export type Request =
   | Asked<'certificate noted', 'note certificate'>
   | Asked<'line sent back', 'send back'>
   | Asked<'line accepted', 'accept line'>
+  | Asked<'part measured', 'measure part'>
+  | Asked<'part set aside', 'set part aside'>
+  | Asked<'parts assigned', 'assign parts'>
   | Asked<'pack fitted', 'fit pack'>
   | Asked<'operation done', 'do operation'>
   | Asked<'run step logged', 'log run step'>

@@ -23,6 +23,7 @@ import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
 import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
 import { placeOrderTrouble } from './rules/order.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
+import { assignPartsTrouble, measurePartTrouble, setPartAsideTrouble } from './rules/part.ts';
 import { strikeOutPictureTrouble, takePictureTrouble } from './rules/picture.ts';
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
@@ -74,6 +75,12 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
       return sendBackTrouble(job, request);
     case 'accept line':
       return acceptLineTrouble(job, request);
+    case 'measure part':
+      return measurePartTrouble(job, request);
+    case 'set part aside':
+      return setPartAsideTrouble(job, request);
+    case 'assign parts':
+      return assignPartsTrouble(job, request);
     case 'fit pack':
       return fitPackTrouble(job, request);
     case 'do operation':

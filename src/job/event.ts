@@ -56,6 +56,20 @@ export interface PictureOf {
   readonly finding?: string;
 }
 
+/** One figure read on a loose part. */
+export interface PartReading {
+  readonly typed: Typed;
+  readonly instrument: string;
+  readonly temperature?: Typed;
+  readonly instrumentTemperature?: Typed;
+}
+
+/** The parts from stock at one place, in the order of the halves that it takes. */
+interface PlacedParts {
+  readonly place: string;
+  readonly parts: readonly string[];
+}
+
 /** What happened, without when and who. */
 export type Fact =
   | {
@@ -169,6 +183,28 @@ export type Fact =
       readonly why: string;
     }
   | { readonly kind: 'line accepted'; readonly order: string; readonly line: string; readonly why: string }
+  | {
+      /** A part in stock, under the name written on it; measured anew, what was read before no longer counts. */
+      readonly kind: 'part measured';
+      readonly component: string;
+      readonly part: string;
+      readonly size: string;
+      /** Where the two parts of a place differ: which it is. */
+      readonly half?: string;
+      readonly readings: readonly PartReading[];
+    }
+  | {
+      readonly kind: 'part set aside';
+      readonly component: string;
+      readonly part: string;
+      readonly why: string;
+    }
+  | {
+      /** For the places named; what was to go there before is loose again. */
+      readonly kind: 'parts assigned';
+      readonly component: string;
+      readonly places: readonly PlacedParts[];
+    }
   | { readonly kind: 'pack fitted'; readonly place: string; readonly shims: readonly Typed[] }
   | { readonly kind: 'operation done'; readonly operation: string; readonly note: string }
   | {

@@ -13,6 +13,7 @@ import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
+import { stockAfter } from './stock-after.ts';
 
 export const blankJob: Job = { kind: 'blank', head: noHead };
 
@@ -62,6 +63,8 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     shims: [],
     orders: new Map(),
     readBefore: new Map(),
+    stock: new Map(),
+    assigned: new Map(),
     packs: new Map(),
     packsAtCount: new Map(),
     done: new Map(),
@@ -196,6 +199,10 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const since = [...order.since, { ...fact, ...signed }];
       return { ...withNewParts(job, order, fact), orders: grow(job.orders, fact.order, { ...order, since }) };
     }
+    case 'part measured':
+    case 'part set aside':
+    case 'parts assigned':
+      return stockAfter(job, fact, id, signed);
     case 'pack fitted':
       return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };
     case 'operation done':

@@ -80,6 +80,13 @@ const orderedLine = z.strictObject({
 });
 const ofOrder = { order: words, line: plain(600) };
 
+const partReading = z.strictObject({
+  typed,
+  instrument: words,
+  temperature: typed.exactOptional(),
+  instrumentTemperature: typed.exactOptional(),
+});
+
 const shapes = {
   'booked in': z.strictObject({
     number: words,
@@ -187,6 +194,21 @@ const shapes = {
   }),
   'line sent back': z.strictObject({ ...ofOrder, count, places, why: note }),
   'line accepted': z.strictObject({ ...ofOrder, why: note }),
+  'part measured': z.strictObject({
+    component: words,
+    part: words,
+    size: words,
+    half: words.exactOptional(),
+    readings: z.array(partReading).min(1).max(24),
+  }),
+  'part set aside': z.strictObject({ component: words, part: words, why: note }),
+  'parts assigned': z.strictObject({
+    component: words,
+    places: z
+      .array(z.strictObject({ place: words, parts: z.array(words).min(1).max(2) }))
+      .min(1)
+      .max(100),
+  }),
   'pack fitted': z.strictObject({ place: words, shims: z.array(typed).max(50) }),
   'operation done': z.strictObject({ operation: words, note }),
   'run step logged': z.strictObject({
@@ -240,6 +262,9 @@ export const facts = factReader<Fact>({
   'certificate noted': [now(shapes['certificate noted'])],
   'line sent back': [now(shapes['line sent back'])],
   'line accepted': [now(shapes['line accepted'])],
+  'part measured': [now(shapes['part measured'])],
+  'part set aside': [now(shapes['part set aside'])],
+  'parts assigned': [now(shapes['parts assigned'])],
   'pack fitted': [now(shapes['pack fitted'])],
   'operation done': [now(shapes['operation done'])],
   'run step logged': [now(shapes['run step logged'])],

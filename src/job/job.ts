@@ -47,6 +47,16 @@ export interface Order extends FactOf<'order placed'>, Signed {
   readonly since: readonly (SinceOrder & Signed)[];
 }
 
+export type StockPart = Omit<FactOf<'part measured'>, 'component' | 'part'> &
+  Signed & {
+    /** Of the event: what its readings are named after. */
+    readonly id: string;
+  };
+
+export interface AssignedParts extends Signed {
+  readonly parts: readonly string[];
+}
+
 export type Booked = FactOf<'booked in'> & Signed;
 
 export interface OpenJob {
@@ -77,6 +87,10 @@ export interface OpenJob {
   readonly orders: ReadonlyMap<string, Order>;
   /** Readings by cell of parts that were machined, renewed or sent back since: they say nothing of what is here now. */
   readonly readBefore: ReadonlyMap<string, readonly Reading[]>;
+  /** Loose parts in stock that were measured, by component and by the name on the part. */
+  readonly stock: ReadonlyMap<string, ReadonlyMap<string, StockPart>>;
+  /** Parts from stock that are to go to a place, by component and by place. */
+  readonly assigned: ReadonlyMap<string, ReadonlyMap<string, AssignedParts>>;
   readonly packs: ReadonlyMap<string, FittedPack>;
   /** The packs that were fitted when the box was last counted: their shims were not in the box. */
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;

@@ -38,7 +38,21 @@ const perMillimetre = 1e6;
 /** Sums of decimals stray by a rounding of the machine: a clearance on a limit lies within it. */
 const settled = (value: number): number => Math.round(value * 1e9) / 1e9;
 
-const clearanceOf = ({ goes }: FitQuestion, room: Uncertain, parts: readonly Uncertain[]): Uncertain => {
+/**
+ * Clearance of parts at a place, to the picometre.
+ *
+ * @param goes   inside: room less parts; outside: parts less room
+ * @param room   what there is without the parts, mm
+ * @param parts  their sizes, mm
+ * @returns mm, less than 0 where they interfere
+ * @source  JCGM 100:2008, 5.2.2: influences that sizes share cancel or add
+ * @example clearanceOf({ goes: 'inside' }, certain(98.02), [certain(97.92)]) // 0.100 mm
+ */
+export const clearanceOf = (
+  { goes }: Pick<FitQuestion, 'goes'>,
+  room: Uncertain,
+  parts: readonly Uncertain[],
+): Uncertain => {
   const sign = goes === 'inside' ? 1 : -1;
   const { value, terms } = combine([[sign, room], ...parts.map((part) => [-sign, part] as const)]);
   return { value: settled(value), terms };

@@ -245,6 +245,29 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     fc.record({ order, line, count: fc.nat(3), places: fc.array(place, { maxLength: 3 }), why: words }),
   ),
   fact('line accepted', fc.record({ order, line, why: words })),
+  fact(
+    'part measured',
+    fc.record({
+      component,
+      part: fc.constantFrom('A', 'B', '__proto__'),
+      size: fc.constantFrom('standard', '0.25'),
+      readings: fc.array(fc.record({ typed, instrument: fc.constantFrom('mic-25-50', 'none') }), {
+        minLength: 1,
+        maxLength: 3,
+      }),
+    }),
+  ),
+  fact('part set aside', fc.record({ component, part: fc.constantFrom('A', '__proto__'), why: words })),
+  fact(
+    'parts assigned',
+    fc.record({
+      component,
+      places: fc.array(
+        fc.record({ place, parts: fc.array(fc.constantFrom('A', 'B', 'C'), { minLength: 1, maxLength: 2 }) }),
+        { minLength: 1, maxLength: 3 },
+      ),
+    }),
+  ),
   fact('pack fitted', fc.record({ place, shims: fc.array(typed, { maxLength: 4 }) })),
   fact(
     'operation done',

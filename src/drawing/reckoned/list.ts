@@ -1,4 +1,5 @@
 /** @module Which picture belongs to which stand-alone sum: one line each. */
+import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
@@ -28,4 +29,5 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'oil-film': oilFilmPicture,
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
+  assign: assignPicture,
 };

@@ -71,12 +71,16 @@ const fromCoupling = (coupling: Coupling, path: FilePath): readonly Reference[] 
 };
 
 const fromComponents = ({ components, offers, couplings }: EngineType): readonly Reference[] => [
-  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes, grades, arrival = [] }) => {
+  ...[...components.values()].flatMap(({ name, at, judgedBy, sizes, grades, arrival = [], fitting }) => {
     const path = ['components', name];
     return [
       ...to('place', [[[...path, 'at'], at]]),
       ...to('characteristic', list([...path, 'judged-by'], judgedBy)),
       ...to('characteristic', list([...path, 'arrival'], arrival)),
+      ...to('characteristic', [
+        [[...path, 'fitting', 'room'], fitting?.room],
+        [[...path, 'fitting', 'clearance'], fitting?.clearance],
+      ]),
       ...to('characteristic', [
         [[...path, 'sizes', 'of'], sizes?.of],
         [[...path, 'sizes', 'wall', 'of'], sizes?.wall?.of],

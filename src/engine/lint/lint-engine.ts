@@ -6,6 +6,7 @@ import { couplingSense } from './coupling-sense.ts';
 import { derivedSums } from './derived-sums.ts';
 import { engineForm } from './engine-form.ts';
 import { figuresInDispute } from './figures-in-dispute.ts';
+import { fittingTerms } from './fitting-terms.ts';
 import { holdPoints } from './hold-points.ts';
 import { knownNames } from './known-names.ts';
 import { limitsInOrder } from './limits-in-order.ts';
@@ -46,6 +47,7 @@ const rules: readonly Rule[] = [
   offerTerms,
   couplingSense,
   machiningTerms,
+  fittingTerms,
   tightening,
   orderOfWork,
   holdPoints,

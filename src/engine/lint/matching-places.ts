@@ -7,12 +7,17 @@ const countAt = ({ placeKinds }: EngineType, kind: string | undefined): number |
   placeKinds.get(kind ?? '')?.count;
 
 const judged = (engine: EngineType): readonly Finding[] =>
-  [...engine.components.values()].flatMap(({ name, title, at, judgedBy, arrival = [], sizes }) => {
+  [...engine.components.values()].flatMap(({ name, title, at, judgedBy, arrival = [], sizes, fitting }) => {
     const here = countAt(engine, at);
     const named: readonly (readonly [FilePath, string])[] = [
       ...judgedBy.map((of, index) => [['components', name, 'judged-by', index], of] as const),
       ...arrival.map((of, index) => [['components', name, 'arrival', index], of] as const),
       ...(sizes === undefined ? [] : [[['components', name, 'sizes', 'of'], sizes.of] as const]),
+      ...(fitting === undefined
+        ? []
+        : (['room', 'clearance'] as const).map(
+            (key) => [['components', name, 'fitting', key], fitting[key]] as const,
+          )),
       ...[
         sizes?.wall?.of && (['wall', 'of', sizes.wall.of] as const),
         sizes?.case?.of && (['case', 'of', sizes.case.of] as const),

@@ -59,7 +59,7 @@ export const outsideEngine = (engine: EngineType, cell: Cell): Trouble => {
 };
 
 /** A torque wrench may be brought, for the joints that it tightens, but no size is read with it. */
-const measuresOther = (job: OpenJob, name: string, quantity: Quantity, where: string): Trouble => {
+export const measuresOther = (job: OpenJob, name: string, quantity: Quantity, where: string): Trouble => {
   const { kind } = job.sheet.instruments.get(name) ?? { kind: '' };
   return kindOf(kind).measures === quantity
     ? undefined
@@ -70,7 +70,7 @@ const measuresOther = (job: OpenJob, name: string, quantity: Quantity, where: st
       );
 };
 
-const notBrought = (job: OpenJob, name: string, where: string): Trouble => {
+export const notBrought = (job: OpenJob, name: string, where: string): Trouble => {
   const brought = [...job.sheet.instruments.keys()];
   if (brought.includes(name)) return undefined;
   return trouble(
