@@ -1,7 +1,7 @@
 /** @module Selective fitting: measured parts from stock, each to the place where its clearance lies nearest the middle. */
 import { liesIn, weigh } from '../measure/weigh.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { combine, type Uncertain } from '../quantity/uncertain.ts';
+import { combine, expanded, type Uncertain } from '../quantity/uncertain.ts';
 import { evenAssignment } from './even-assignment.ts';
 import { type Lacking, lackingAt } from './fit-lacking.ts';
 import { pairsForPlaces } from './fit-pairs.ts';
@@ -13,6 +13,8 @@ export interface Fitted {
   /** Names of the parts, in the order of the halves that the place takes. */
   readonly parts: readonly string[];
   readonly clearance: Uncertain;
+  /** Half the width of the 95 % interval of the clearance, mm. */
+  readonly expanded: number;
   /** From the middle of the limits, mm; above 0 is wide. */
   readonly off: number;
 }
@@ -114,7 +116,13 @@ const setOf = (
       parts.map(({ size }) => size),
     );
     const off = Math.round((clearance.value - middleOf(place)) * perMillimetre) / perMillimetre + 0;
-    return { place: place.name, parts: parts.map(({ name }) => name), clearance, off };
+    return {
+      place: place.name,
+      parts: parts.map(({ name }) => name),
+      clearance,
+      expanded: expanded(clearance, 0.95),
+      off,
+    };
   }),
   greatestOff: greatest / perMillimetre,
   sumOff: sum / perMillimetre,

@@ -1,9 +1,14 @@
 /** @module How figures are written in the record: lengths in mm, angles in degrees, money, probability, spread. */
+import { inMillimetres, spreadText } from '../engine/shown-in.ts';
 import { type Radians, toDegrees } from '../quantity/brand.ts';
 import { formatFigure } from '../quantity/figure.ts';
 
 /** @example lengthText(54.9804) // '54.980 mm' */
 export const lengthText = (millimetres: number): string => `${formatFigure(millimetres, 3)} mm`;
+
+/** @example knownText(0.0614, 0.0032) // '0.061 ± 0.004 mm' */
+export const knownText = (millimetres: number, half: number): string =>
+  `${formatFigure(millimetres, 3)} ${spreadText(half, inMillimetres)}`;
 
 const signed = (text: string, value: number): string => (value > 0 && /[1-9]/.test(text) ? `+${text}` : text);
 

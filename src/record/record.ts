@@ -16,6 +16,7 @@ import { safetyWords } from './safety.ts';
 import { deviationSection } from './sections/deviations.ts';
 import { doubtSection } from './sections/doubts.ts';
 import { findingSection } from './sections/findings.ts';
+import { fittingSections } from './sections/fitting.ts';
 import { formerSection } from './sections/former.ts';
 import { headingOf } from './sections/heading.ts';
 import { instrumentSection } from './sections/instruments.ts';
@@ -78,6 +79,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       planSection(job),
       ...offerSections(job),
       ...orderSections(job),
+      ...fittingSections(job),
       packSection(job),
       operationSection(job),
       runSection(job),

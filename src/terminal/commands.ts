@@ -8,6 +8,7 @@ import { demo } from './commands/demo.ts';
 import { doInJob } from './commands/do.ts';
 import { edit } from './commands/edit.ts';
 import { exportJob } from './commands/export.ts';
+import { fit } from './commands/fit.ts';
 import { importJob } from './commands/import.ts';
 import { inQuestion } from './commands/in-question.ts';
 import { instruments } from './commands/instruments.ts';
@@ -55,6 +56,7 @@ export const commands: readonly TerminalCommand[] = [
   machineShop,
   receive,
   doInJob,
+  fit,
   instruments,
   register,
   inQuestion,

@@ -4,6 +4,7 @@ import { cellKey } from '../../measure/reading.ts';
 import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
 import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
 import { orderRequests } from './order-requests.ts';
+import { partRequests } from './part-requests.ts';
 import type { JobRequest } from './typed-request.ts';
 import { given, together, type Values, word } from './values.ts';
 
@@ -142,6 +143,7 @@ export const jobRequests: readonly JobRequest[] = [
     body: (values, job) => ({ name: values.name, how: values.how, ...offerMeant(values, job) }),
   },
   ...orderRequests,
+  ...partRequests,
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
   {
     name: 'do-operation',

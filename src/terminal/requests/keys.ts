@@ -66,14 +66,36 @@ const parts = (typed: string, mark: RegExp): readonly string[] =>
     .map((part) => part.trim())
     .filter((part) => part !== '');
 
-/** `0.30mm + 0.25mm`. */
-export const pack = (name: string): Key =>
-  key(name, '"0.30mm + 0.25mm"', (typed) => {
-    const read = parts(typed, /\+/).map(figure(name, 'length', '0.30mm').read);
+const figureList = (name: string, example: string, mark: RegExp, shown: string): Key =>
+  key(name, shown, (typed) => {
+    const read = parts(typed, mark).map(figure(name, 'length', example).read);
     return (
       read.find((one) => one.kind === 'refused') ??
       answer(read.flatMap((one) => (one.kind === 'answer' ? [one.value] : [])))
     );
+  });
+
+/** `0.30mm + 0.25mm`. */
+export const pack = (name: string): Key => figureList(name, '0.30mm', /\+/, '"0.30mm + 0.25mm"');
+
+/** `2.104mm; 2.105mm`: readings of one thing. */
+export const repeats = (name: string): Key => figureList(name, '2.104mm', /;/, '"2.104mm; 2.105mm"');
+
+/** `main.1 A + B, main.2 C + D`: parts by place. */
+export const placed = (name: string): Key =>
+  key(name, '"main.1 A + B, main.2 C + D"', (typed) => {
+    const places: { place: string; parts: readonly string[] }[] = [];
+    for (const entry of parts(typed, /[,;]/)) {
+      const [, place = '', names = ''] = /^(\S+)\s+(\S.*)$/.exec(entry) ?? [];
+      if (names === '')
+        return refuse(
+          `${plain(entry)} is not a place and its parts`,
+          name,
+          `write for example ${name}="main.1 A + B, main.2 C + D"`,
+        );
+      places.push({ place, parts: parts(names, /\+/) });
+    }
+    return answer(places);
   });
 
 /** `0.20mm x 6, 0.25mm x 4`. */

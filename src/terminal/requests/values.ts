@@ -16,3 +16,6 @@ export const together = (name: string, parts: Values): Values =>
 
 /** A text, '' where none was typed. */
 export const word = (value: unknown): string => (typeof value === 'string' ? value : '');
+
+/** A list, empty where none was typed. */
+export const listed = (value: unknown): readonly unknown[] => (Array.isArray(value) ? value : []);
