@@ -98,9 +98,9 @@ const withRooms = (bench: Bench): Bench => {
 };
 
 const shells = (bench: Bench) => {
-  const fit = fittingOf(bench.open, 'main-shells');
-  if (fit.kind === 'refused') throw new Error(fit.refusal.what);
-  return fit.value;
+  const shellFit = fittingOf(bench.open, 'main-shells');
+  if (shellFit.kind === 'refused') throw new Error(shellFit.refusal.what);
+  return shellFit.value;
 };
 
 const stocked = (): Bench => {
@@ -127,14 +127,14 @@ describe('parts fitted from stock', () => {
   });
 
   it('are proposed for each place, an upper and a lower, nearest the middle', () => {
-    const fit = shells(stocked());
+    const shellFit = shells(stocked());
     // source: by hand; 3.030 − 1.490 − 1.490 = 0.050 (the middle), 3.036 − 1.493 − 1.493 = 0.050
-    expect(fit.places.map(({ proposed }) => proposed?.parts)).toEqual([
+    expect(shellFit.places.map(({ proposed }) => proposed?.parts)).toEqual([
       ['U1', 'L1'],
       ['U2', 'L2'],
     ]);
-    for (const { proposed } of fit.places) expect(proposed?.clearance.value).toBeCloseTo(0.05, 4);
-    expect(fit.set).toMatchObject({ kind: 'answer', value: { kind: 'fitted', proved: true } });
+    for (const { proposed } of shellFit.places) expect(proposed?.clearance.value).toBeCloseTo(0.05, 4);
+    expect(shellFit.set).toMatchObject({ kind: 'answer', value: { kind: 'fitted', proved: true } });
   });
 
   it('are known where they are to go once they are assigned, and loose again once set aside', () => {
