@@ -3,7 +3,7 @@ import type { Coupling, Does, EngineType } from '../engine/engine-type.ts';
 import { renews } from '../engine/renewal.ts';
 import { balanceRows } from './balance-rows.ts';
 import type { Option } from './plan-model.ts';
-import { columnsWhere, type Row } from './row.ts';
+import { columnsIn, indicesIn, type Row } from './row.ts';
 import { type Slot, touches } from './slot.ts';
 
 const pairs = (slots: readonly Slot[], first: string, second: string): readonly (readonly [Slot, Slot])[] =>
@@ -15,13 +15,15 @@ const pairs = (slots: readonly Slot[], first: string, second: string): readonly 
 
 const sameSize = (options: readonly Option[], leader: Slot, follower: Slot): readonly Row[] => {
   const sizes = new Set(
-    options.filter(({ slot }) => slot === leader.name || slot === follower.name).map(({ size }) => size),
+    [leader, follower].flatMap(({ name }) =>
+      indicesIn(options, name).flatMap((index) => options[index]?.size ?? []),
+    ),
   );
   return [...sizes].map((size) => ({
     stands: `${follower.title} must have the size of ${leader.title}`,
     terms: [
-      ...columnsWhere(options, (option) => option.slot === leader.name && option.size === size),
-      ...columnsWhere(options, (option) => option.slot === follower.name && option.size === size, -1),
+      ...columnsIn(options, leader.name, (option) => option.size === size),
+      ...columnsIn(options, follower.name, (option) => option.size === size, -1),
     ],
     relation: '=',
     bound: 0,
@@ -29,7 +31,7 @@ const sameSize = (options: readonly Option[], leader: Slot, follower: Slot): rea
 };
 
 const renewed = (options: readonly Option[], { name }: Slot, factor = 1) =>
-  columnsWhere(options, ({ slot, does }) => slot === name && renews(does), factor);
+  columnsIn(options, name, ({ does }) => renews(does), factor);
 
 /** What is done with the one that renews the other. */
 const renewWhen = (
@@ -40,10 +42,7 @@ const renewWhen = (
   words: string,
 ): Row => ({
   stands: `${other.title} must be renewed when ${leader.title} is${words}`,
-  terms: [
-    ...columnsWhere(options, (option) => option.slot === leader.name && does(option.does)),
-    ...renewed(options, other, -1),
-  ],
+  terms: [...columnsIn(options, leader.name, (option) => does(option.does)), ...renewed(options, other, -1)],
   relation: '<=',
   bound: 0,
 });
@@ -62,14 +61,11 @@ const eitherOr = (options: readonly Option[], ways: readonly string[]): readonly
           (way): Row => ({
             stands: `only one of these ways: ${ways.join(', ')}`,
             terms: [
-              ...columnsWhere(options, (option) => option.slot === first && option.way === way),
-              ...columnsWhere(
+              ...columnsIn(options, first, (option) => option.way === way),
+              ...columnsIn(
                 options,
-                (option) =>
-                  option.slot === second &&
-                  option.way !== undefined &&
-                  option.way !== way &&
-                  ways.includes(option.way),
+                second,
+                (option) => option.way !== undefined && option.way !== way && ways.includes(option.way),
               ),
             ],
             relation: '<=',

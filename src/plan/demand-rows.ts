@@ -1,7 +1,7 @@
 /** @module Demands as rows, each with its words: hours, days and cost wanted, and what a person has fixed. */
 import { formatFigure } from '../quantity/figure.ts';
 import type { Demands, Option } from './plan-model.ts';
-import { columnsWhere, daysColumn, type Row, type Terms } from './row.ts';
+import { columnsIn, columnsWhere, daysColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 
 const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;
@@ -9,7 +9,7 @@ const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wa
 /** No option that lasts less; one row a slot, all standing for the one demand. */
 const hoursRows = (slots: readonly Slot[], options: readonly Option[], wanted: number): readonly Row[] =>
   slots.flatMap(({ name }) => {
-    const short = columnsWhere(options, (option) => option.slot === name && option.hours < wanted);
+    const short = columnsIn(options, name, (option) => option.hours < wanted);
     return short.length > 0
       ? [{ stands: hoursDemand(wanted), terms: short, relation: '=', bound: 0 } as const]
       : [];
@@ -54,7 +54,7 @@ export const demandRows = (
   ...Object.entries(fixed).map(
     ([slot, id]): Row => ({
       stands: `decided by a person: ${id}`,
-      terms: columnsWhere(options, (option) => option.slot === slot && option.id === id),
+      terms: columnsIn(options, slot, (option) => option.id === id),
       relation: '=',
       bound: 1,
     }),

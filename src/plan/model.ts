@@ -3,7 +3,7 @@ import type { EngineType } from '../engine/engine-type.ts';
 import { couplingRows } from './coupling-rows.ts';
 import { demandRows } from './demand-rows.ts';
 import type { Demands, Option, SetUp } from './plan-model.ts';
-import { columnsWhere, daysColumn, optionColumn, type Row, setUpColumn, type Terms } from './row.ts';
+import { daysColumn, indicesIn, optionColumn, type Row, setUpColumn, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 import { type Uses, usesOfAll } from './uses.ts';
 
@@ -71,11 +71,28 @@ export const costTerms = ({ options, setUps, bulk }: Omit<Model, 'rows'>): Terms
 export const newPartTerms = ({ options }: Pick<Model, 'options'>): Terms =>
   options.map(({ newParts }, index) => [newParts, optionColumn(index)] as const);
 
-const slotRows = (slot: Slot, options: readonly Option[], { setUps, byOption }: Uses): readonly Row[] => {
-  const own = columnsWhere(options, (option) => option.slot === slot.name);
-  const days = options.flatMap((option, index) =>
-    option.slot === slot.name && option.days > 0 ? [[option.days, optionColumn(index)] as const] : [],
-  );
+/** Options of a slot by the set-up that they use, in the order of the set-ups. */
+const usersIn = (own: readonly number[], byOption: Uses['byOption'], at: ReadonlyMap<string, number>) => {
+  const users = new Map<number, number[]>();
+  for (const option of own)
+    for (const name of byOption[option] ?? []) {
+      const setUp = at.get(name) ?? 0;
+      users.set(setUp, [...(users.get(setUp) ?? []), option]);
+    }
+  return [...users].sort(([a], [b]) => a - b);
+};
+
+const slotRows = (
+  slot: Slot,
+  options: readonly Option[],
+  { byOption }: Uses,
+  setUpAt: ReadonlyMap<string, number>,
+): readonly Row[] => {
+  const indices = indicesIn(options, slot.name);
+  const own = indices.map((index) => [1, optionColumn(index)] as const);
+  const days = indices
+    .map((index) => [options[index]?.days ?? 0, optionColumn(index)] as const)
+    .filter(([each]) => each > 0);
   return [
     // Never two at once: that is no rule that a conflict could do without.
     { stands: tie, terms: own, relation: '<=', bound: 1 },
@@ -83,14 +100,14 @@ const slotRows = (slot: Slot, options: readonly Option[], { setUps, byOption }: 
     ...(days.length > 0
       ? [{ stands: tie, terms: [...days, [-1, daysColumn] as const], relation: '<=', bound: 0 } as const]
       : []),
-    ...setUps.flatMap(({ name }, index): readonly Row[] => {
-      const users = options.flatMap((option, at) =>
-        option.slot === slot.name && byOption[at]?.has(name) ? [[1, optionColumn(at)] as const] : [],
-      );
-      return users.length > 0
-        ? [{ stands: tie, terms: [...users, [-1, setUpColumn(index)]], relation: '<=', bound: 0 }]
-        : [];
-    }),
+    ...usersIn(indices, byOption, setUpAt).map(
+      ([setUp, users]): Row => ({
+        stands: tie,
+        terms: [...users.map((index) => [1, optionColumn(index)] as const), [-1, setUpColumn(setUp)]],
+        relation: '<=',
+        bound: 0,
+      }),
+    ),
   ];
 };
 
@@ -102,10 +119,11 @@ export const modelOf = (
 ): Model => {
   const uses = usesOfAll(engine, options);
   const columns = { options, setUps: uses.setUps, bulk: bulkOf(options) };
+  const setUpAt = new Map(uses.setUps.map(({ name }, index) => [name, index]));
   return {
     ...columns,
     rows: [
-      ...slots.flatMap((slot) => slotRows(slot, options, uses)),
+      ...slots.flatMap((slot) => slotRows(slot, options, uses, setUpAt)),
       ...couplingRows(engine, slots, options),
       ...demandRows(slots, options, demands, costTerms(columns)),
     ],

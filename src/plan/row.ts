@@ -15,10 +15,32 @@ export const optionColumn = (index: number): string => `x${index}`;
 export const setUpColumn = (index: number): string => `s${index}`;
 /** Days until all is back. */
 export const daysColumn = 't';
-/** Options of a slot with their columns. */
+/** Options with their columns. */
 export const columnsWhere = (
   options: readonly Option[],
   holds: (option: Option) => boolean,
   factor = 1,
 ): Terms =>
   options.flatMap((option, index) => (holds(option) ? [[factor, optionColumn(index)] as const] : []));
+
+/** Where the options of each slot stand, kept as long as the options are. */
+const kept = new WeakMap<readonly Option[], ReadonlyMap<string, readonly number[]>>();
+
+/** Indices of the options of one slot. */
+export const indicesIn = (options: readonly Option[], slot: string): readonly number[] => {
+  const places = kept.get(options) ?? Map.groupBy(options.keys(), (index) => options[index]?.slot ?? '');
+  kept.set(options, places);
+  return places.get(slot) ?? [];
+};
+
+/** Options of one slot with their columns. */
+export const columnsIn = (
+  options: readonly Option[],
+  slot: string,
+  holds: (option: Option) => boolean,
+  factor = 1,
+): Terms =>
+  indicesIn(options, slot).flatMap((index) => {
+    const option = options[index];
+    return option && holds(option) ? [[factor, optionColumn(index)] as const] : [];
+  });
