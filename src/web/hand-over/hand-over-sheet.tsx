@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { fileOf, pageOf } from '../../record/record.ts';
 import { useAct, useDesk, useJob, useKeeper } from '../journal/use-desk.tsx';
+import { useHeldPictures } from '../picture/use-pictures.ts';
 import { announce } from '../shell/announce.ts';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
@@ -30,7 +31,8 @@ export const HandOverSheet = () => {
   const [to, setTo] = useState(job.booked.owner);
   const [note, setNote] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
-  const page = useMemo(() => pageOf(job, desk.events), [job, desk.events]);
+  const pictures = useHeldPictures(job);
+  const page = useMemo(() => pageOf(job, desk.events, pictures), [job, desk.events, pictures]);
   const hand = (event: FormEvent) => {
     event.preventDefault();
     const refused = act(handOver, { to, note });
@@ -66,7 +68,7 @@ export const HandOverSheet = () => {
         <div className="row no-print">
           <h2 className="grow">Record</h2>
           <Button onPress={() => frame.current?.contentWindow?.print()}>Print the record</Button>
-          <Button onPress={() => save(fileName(job.booked.number), fileOf(job, desk.events))}>
+          <Button onPress={() => save(fileName(job.booked.number), fileOf(job, desk.events, pictures))}>
             Keep the record's file
           </Button>
         </div>

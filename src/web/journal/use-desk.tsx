@@ -7,6 +7,7 @@ import type { Action } from '../shell/action.ts';
 import { whoIsHere } from '../shell/who.ts';
 import { type Desk, type DeskKeeper, deskKeeper } from './desk.ts';
 import { eventsCache } from './events-cache.ts';
+import { benchPictures } from './picture-box.ts';
 import { waitingLine } from './waiting-line.ts';
 import { workshop } from './workshop.ts';
 
@@ -19,7 +20,7 @@ export const keeperOf = (job: string): DeskKeeper => {
   const known = keepers.get(job);
   if (known) return known;
   const keeper = deskKeeper(job, {
-    workshop: workshop(),
+    workshop: workshop(benchPictures),
     line,
     cache,
     sign: () => ({ id: v7(), at: new Date().toISOString(), ...whoIsHere() }),

@@ -2,7 +2,9 @@
 import type { Command } from '../../job/command.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { readEvents } from '../../job/upcast.ts';
+import type { Picture } from '../../picture/picture.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
+import type { PictureBox } from './picture-box.ts';
 
 export type Heard =
   | { readonly kind: 'events'; readonly events: readonly JobEvent[] }
@@ -29,21 +31,58 @@ const heard = async (asked: Promise<Response>): Promise<Heard> => {
 };
 
 const patience = 15_000;
+/** A picture takes its time where the network is slow. */
+const picturePatience = 60_000;
 
-export const workshop = (): Workshop => ({
+/** Puts a picture into the workshop's store; nothing where it is there then, else why it is not. */
+export const putPicture = async (
+  { hash, mediaType }: Picture,
+  bytes: Uint8Array,
+): Promise<Exclude<Heard, { kind: 'events' }> | undefined> => {
+  try {
+    const answer = await fetch(`/api/pictures/${hash}`, {
+      method: 'PUT',
+      headers: { 'content-type': mediaType },
+      body: Uint8Array.from(bytes),
+      signal: AbortSignal.timeout(picturePatience),
+    });
+    if (answer.ok) return undefined;
+    const body = (await answer.json()) as { readonly refusal?: Refusal };
+    return answer.status >= 500 || !body.refusal
+      ? { kind: 'no answer' }
+      : { kind: 'refused', refusal: body.refusal };
+  } catch {
+    return { kind: 'no answer' };
+  }
+};
+
+/** The picture that a command names goes before it, as long as this bench has it and not yet the store. */
+const pictureFirst = async (box: PictureBox, { request }: Command): Promise<Heard | undefined> => {
+  if (request.kind !== 'take picture') return undefined;
+  const bytes = await box.bytes(request.picture.hash);
+  return bytes && putPicture(request.picture, bytes);
+};
+
+export const workshop = (box: PictureBox): Workshop => ({
   eventsAfter: (job, after) =>
     heard(
       fetch(`/api/jobs/${encodeURIComponent(job)}/events?after=${after}`, {
         signal: AbortSignal.timeout(patience),
       }),
     ),
-  send: (command, after) =>
-    heard(
+  send: async (command, after) => {
+    const stopped = await pictureFirst(box, command);
+    if (stopped) return stopped;
+    const answer = await heard(
       fetch(`/api/jobs/${encodeURIComponent(command.job)}/commands`, {
         method: 'POST',
         headers: { 'content-type': 'application/json' },
         body: JSON.stringify({ command, after }),
         signal: AbortSignal.timeout(patience),
       }),
-    ),
+    );
+    if (answer.kind === 'events' && command.request.kind === 'take picture')
+      await box.drop(command.request.picture.hash);
+    return answer;
+  },
 });

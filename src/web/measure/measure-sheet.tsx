@@ -6,6 +6,7 @@ import { type Cell, cellKey } from '../../measure/reading.ts';
 import { cellAfter, entryOrder } from '../../measure/scheme.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
+import { PicturesOf } from '../picture/pictures-of.tsx';
 import { announce } from '../shell/announce.ts';
 import { Aside } from '../shell/aside.tsx';
 import { useStanding } from '../shell/standing-on.ts';
@@ -94,6 +95,9 @@ export const MeasureSheet = () => {
           onCell={goTo}
         />
         <SettlingShown sheet={sheet} judged={places.judged.get(cell.place) ?? nothingJudged} />
+      </section>
+      <section className="part" aria-label="Pictures of this place">
+        <PicturesOf of={{ place: cell.place }} title={engine.places.get(cell.place)?.title ?? cell.place} />
       </section>
       <section className="part" aria-label="On paper and from a file">
         <a

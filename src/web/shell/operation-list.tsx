@@ -5,6 +5,7 @@ import type { Operation } from '../../engine/engine-type.ts';
 import { type OperationStanding, operationsOf } from '../../job/holds.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
+import { PicturesOf } from '../picture/pictures-of.tsx';
 import type { Action } from './action.ts';
 import { announce } from './announce.ts';
 import { Field } from './field.tsx';
@@ -78,6 +79,7 @@ const OneOperation = ({
         ))}
         <Standing standing={standing} />
         <Refused refusal={refusal} />
+        <PicturesOf of={{ operation: operation.name }} title={operation.title} />
       </div>
       {standing.kind === 'open' ? (
         <div className="row">

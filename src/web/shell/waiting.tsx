@@ -2,6 +2,8 @@
 import { Button } from 'react-aria-components';
 import { refusalText } from '../../quantity/refusal.ts';
 import type { Desk, DeskKeeper } from '../journal/desk.ts';
+import { benchPictures } from '../journal/picture-box.ts';
+import { TurnedPicture } from '../picture/turned-picture.tsx';
 
 export const Waiting = ({ desk }: { readonly desk: Desk }) => (
   <dl className={`waiting ${desk.waiting > 0 ? 'some' : ''}`}>
@@ -21,7 +23,18 @@ export const TurnedBackNotes = ({ desk, keeper }: { readonly desk: Desk; readonl
             {turned.command.at.slice(11, 16)}
             {turned.command.request.kind === 'take reading' ? `: ${turned.command.request.typed.text}` : ''}.
           </p>
-          <Button onPress={() => keeper.forget(turned)}>Read and put aside</Button>
+          {turned.command.request.kind === 'take picture' ? (
+            <TurnedPicture picture={turned.command.request.picture} />
+          ) : null}
+          <Button
+            onPress={() => {
+              keeper.forget(turned);
+              if (turned.command.request.kind === 'take picture')
+                void benchPictures.drop(turned.command.request.picture.hash);
+            }}
+          >
+            Read and put aside
+          </Button>
         </div>
       ))}
     </section>

@@ -3,19 +3,26 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { FindingKind } from '../../job/event.ts';
 import { findingWords } from '../../job/finding-words.ts';
+import { pictureOfWords } from '../../job/picture-of.ts';
+import type { PictureWithBytes } from '../../picture/picture.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
-import { useAct, useJob } from '../journal/use-desk.tsx';
+import { useJob, useKeeper } from '../journal/use-desk.tsx';
+import { PicturesOf } from '../picture/pictures-of.tsx';
 import { Choice, Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
+import { FindingPictures } from './finding-pictures.tsx';
 import { FindingTests } from './finding-tests.tsx';
+import { noteWithPictures } from './note-finding.ts';
 import { type Finding, findingKinds, noteFinding } from './strip-actions.ts';
 
 const blank: Finding = { place: '', component: '', finding: 'sound', mayGoBack: true, says: '' };
 
 export const Findings = () => {
   const job = useJob();
-  const act = useAct();
+  const keeper = useKeeper();
   const [form, setForm] = useState(blank);
+  const [drawn, setDrawn] = useState<readonly PictureWithBytes[]>([]);
+  const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<Refusal>();
   const { engine } = job.sheet;
   const component = engine.components.get(form.component);
@@ -25,10 +32,14 @@ export const Findings = () => {
     const first = [...engine.places.values()].find(({ kind }) => kind === at);
     setForm({ ...form, component: name, place: first?.id ?? '' });
   };
-  const note = () => {
-    const refused = act(noteFinding, form);
+  const note = async () => {
+    setBusy(true);
+    const refused = await noteWithPictures(keeper, form, drawn);
+    setBusy(false);
     setRefusal(refused);
-    if (!refused) setForm(blank);
+    if (refused) return;
+    setForm(blank);
+    setDrawn([]);
   };
   return (
     <section className="part" aria-label="Findings">
@@ -38,10 +49,14 @@ export const Findings = () => {
       ) : (
         <ul>
           {job.findings.map((one) => (
-            <li key={`${one.at} ${one.place} ${one.component}`}>
+            <li key={one.id}>
               {engine.places.get(one.place)?.title}, {engine.components.get(one.component)?.title}:{' '}
               {findingWords(one)}, <strong>{one.mayGoBack ? 'may go back' : 'may not go back'}</strong>
               {one.says === '' ? '' : `. ${one.says}`} ({one.by})
+              <PicturesOf
+                of={{ finding: one.id }}
+                title={pictureOfWords(engine, job.findings, { finding: one.id })}
+              />
             </li>
           ))}
         </ul>
@@ -97,9 +112,12 @@ export const Findings = () => {
             value={form.says}
             onChange={(says) => setForm({ ...form, says })}
           />
+          <FindingPictures drawn={drawn} onChange={setDrawn} />
           <Refused refusal={refusal} />
           <div>
-            <Button onPress={note}>{noteFinding.label}</Button>
+            <Button isDisabled={busy} onPress={() => void note()}>
+              {noteFinding.label}
+            </Button>
           </div>
         </>
       ) : null}
