@@ -13,9 +13,7 @@ export const pictureOfWords = (
   const at = place ?? found?.place;
   const words = [
     ...(at === undefined ? [] : [engine.places.get(at)?.title ?? at]),
-    ...(found === undefined
-      ? []
-      : [`${engine.components.get(found.component)?.title ?? found.component} ${found.finding}`]),
+    ...(found === undefined ? [] : [found.finding]),
     ...(operation === undefined ? [] : [engine.operations.get(operation)?.title ?? operation]),
   ];
   return words.length === 0 ? 'the engine' : words.join(', ');

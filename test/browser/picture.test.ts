@@ -70,7 +70,7 @@ describe.skipIf(noBrowser)(`a picture (needs Chromium; ${noBrowser ?? 'here'})`,
 
   const operationPicture = async (operation: string, buffer: Buffer, mimeType?: string) => {
     const row = page.locator(`[data-operation="${operation}"]`);
-    await row.getByText('Picture', { exact: false }).first().click();
+    await row.getByText('Add a picture').first().click();
     await row.getByLabel(/^Picture from a file/).setInputFiles(file(buffer, mimeType));
     await row.getByRole('button', { name: 'Keep the picture' }).waitFor();
     return row;
@@ -112,7 +112,7 @@ describe.skipIf(noBrowser)(`a picture (needs Chromium; ${noBrowser ?? 'here'})`,
   it('waits with the page closed while the server is away, and is sent with what is said of it', async () => {
     await page.goto(`${workshop.address}/jobs/${jobId}/measure`);
     const here = page.getByRole('region', { name: 'Pictures of this place' });
-    await here.getByText('Picture').first().click();
+    await here.getByText('Add a picture').first().click();
     await workshop.stopServer();
     await here.getByLabel(/^Take a picture/).setInputFiles(file(large(640, 480)));
     await here.getByLabel('What it shows').fill('before it was cleaned');

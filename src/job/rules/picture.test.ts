@@ -38,7 +38,7 @@ describe('a picture', () => {
       'the engine',
       sheet.engine.places.get('main.1')?.title,
       sheet.engine.operations.get(operation)?.title,
-      `${sheet.engine.places.get('main.2')?.title}, ${sheet.engine.components.get('mains')?.title} scored`,
+      `${sheet.engine.places.get('main.2')?.title}, scored`,
     ]);
     const at = (of: RequestOf<'take picture'>['of']) =>
       pictures.filter((one) => isPictureOf(one, of, findings)).map((one) => one.picture.hash[0]);

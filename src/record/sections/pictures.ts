@@ -4,6 +4,9 @@ import { pictureOfWords } from '../../job/picture-of.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordPicture, RecordSection } from '../record-model.ts';
 
+/** Sixty-four digits are no line for a table. */
+const inGroups = (hash: string): string => (hash.match(/.{1,16}/g) ?? []).join(' ');
+
 export const picturesName = 'pictures';
 
 /** Numbered in the order in which they were taken. */
@@ -45,7 +48,7 @@ export const pictureSections = (job: OpenJob): readonly RecordSection[] => {
           says,
           `${width} × ${height}`,
           `${timeText(pictures[at]?.at ?? '')}, ${pictures[at]?.by ?? ''}`,
-          hash,
+          inGroups(hash),
         ],
       })),
     },

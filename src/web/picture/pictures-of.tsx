@@ -39,7 +39,13 @@ export const PicturesOf = ({ of, title }: { readonly of: PictureOf; readonly tit
         </ul>
       )}
       {takePicture.enabled(job) ? (
-        <Aside words={<>Picture{<span className="heard-only"> of {title}</span>}</>}>
+        <Aside
+          words={
+            <>
+              Add a picture<span className="heard-only"> of {title}</span>
+            </>
+          }
+        >
           <TakePicture of={of} title={title} />
         </Aside>
       ) : null}
