@@ -1,26 +1,50 @@
 /** @module The engine that has gone home with its record: barrel bored, big end shells renewed, run in, handed over. */
+import { makeOffer } from '../../src/job/offering.ts';
 import { awaitedOf } from '../../src/job/order/here.ts';
 import { orderListOf, placeOrder } from '../../src/job/order/order-list.ts';
 import { orderedLines } from '../../src/job/order/standing.ts';
-import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
+import { demandsOf, planQuestionOf } from '../../src/job/planning.ts';
 import { pumpPacksOf } from '../../src/job/pumps.ts';
 import { planEngine } from '../../src/plan/plan.ts';
-import type { Solve } from '../../src/plan/plan-model.ts';
+import type { Demands, Plan, Solve } from '../../src/plan/plan-model.ts';
+import { replayRegister } from '../../src/register/evolve.ts';
 import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { apprentice, fitter, foreman } from '../people.ts';
 import { wornShell } from '../pictures.ts';
+import { registerEvents } from '../register.ts';
 import { type Story, story, storyId } from '../story.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' });
+const hours = (text: string) => ({ text, unit: 'h' });
 
-const choose = async (job: Story, solve: Solve): Promise<void> => {
-  const plan = await planEngine(planQuestionOf(job.job()), solve);
+const solved = async (job: Story, solve: Solve, demands: Demands): Promise<Plan> => {
+  const plan = await planEngine(planQuestionOf(job.job(), demands), solve);
   if (plan.kind !== 'plan') throw new Error(`the finished job has no plan: ${JSON.stringify(plan)}`);
-  job.tell(foreman, 40, choosePlan(plan));
-  job.tell(foreman, 95, {
+  return plan;
+};
+
+/** Two plans are offered; the owner reads them at the offer's link and accepts the first. */
+const offerAndAccept = async (job: Story, solve: Solve): Promise<void> => {
+  const { workshop } = replayRegister(registerEvents);
+  if (workshop === undefined) throw new Error('the demo workshop says nothing of itself');
+  const wanted = demandsOf(job.job());
+  const plans = [
+    { title: 'barrel bored', plan: await solved(job, solve, wanted), labourHours: hours('14.5') },
+    {
+      title: 'new barrel, ready sooner',
+      plan: await solved(job, solve, { ...wanted, days: 4 }),
+      labourHours: hours('13'),
+    },
+  ];
+  const at = job.job().head.event?.at ?? begins;
+  const offer = makeOffer(job.job(), workshop, plans, { at, token: 'demo-offer-of-J-3-anyone-may-know' });
+  if (offer.kind === 'refused') throw new Error(`the finished job has no offer: ${offer.refusal.what}`);
+  job.tell(foreman, 40, offer.value);
+  job.tell('Tamsin Orrell', 95, {
     kind: 'note agreement',
     name: 'Tamsin Orrell',
-    how: 'by telephone, asked back and read out',
+    how: 'at the link of the offer',
+    offer: { number: 1, plan: 'A', by: 'link' },
   });
 };
 
@@ -121,7 +145,7 @@ export const decided = async (solve: Solve): Promise<Story> => {
     of: { finding: job.job().findings.at(-1)?.id ?? '' },
     says: 'lower shell, laid flat',
   });
-  await choose(job, solve);
+  await offerAndAccept(job, solve);
   return job;
 };
 

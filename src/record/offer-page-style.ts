@@ -15,10 +15,10 @@ form { border: 0.6mm solid #16202b; padding: 3mm 4mm; margin-top: 8mm; break-ins
 form h2 { margin-top: 1mm; border: 0; }
 fieldset { border: 0; margin: 0 0 3mm; padding: 0; }
 legend { padding: 0; font-weight: 700; }
-fieldset label { display: flex; gap: 3mm; align-items: center; min-height: 12mm; font-size: 12pt; }
+fieldset label { display: flex; gap: 3mm; align-items: center; min-height: 13mm; font-size: 12pt; }
 fieldset input { width: 7mm; height: 7mm; flex: none; }
 .name { display: block; margin-bottom: 3mm; font-weight: 700; }
-.name input { display: block; width: 100%; max-width: 110mm; min-height: 12mm; margin-top: 1mm; padding: 1mm 3mm;
+.name input { display: block; width: 100%; max-width: 110mm; min-height: 13mm; margin-top: 1mm; padding: 1mm 3mm;
   font: inherit; font-weight: 400; border: 0.3mm solid #16202b; background: #fff; color: inherit; }
 button { min-height: 13mm; padding: 2mm 8mm; font: inherit; font-weight: 700; font-size: 12pt; background: #16202b;
   color: #fff; border: 0; }

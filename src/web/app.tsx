@@ -14,6 +14,7 @@ const InstrumentScreen = lazy(() => import('./instruments/instrument-screen.tsx'
 const ReckonerScreen = lazy(() => import('./reckoner/reckoner-screen.tsx'));
 const SumScreen = lazy(() => import('./reckoner/sum-screen.tsx'));
 const SlipsScreen = lazy(() => import('./instruments/slips-screen.tsx'));
+const WorkshopScreen = lazy(() => import('./workshop/workshop-screen.tsx'));
 const BookInScreen = lazy(() => import('./book-in/book-in-screen.tsx'));
 
 const Fetching = () => (
@@ -32,6 +33,7 @@ export const App = () => (
         <Route path="/engine-types/:id/:sheet?">
           {({ id, sheet }) => <TypeScreen id={decodeURIComponent(id)} slug={sheet ?? 'versions'} />}
         </Route>
+        <Route path="/workshop" component={WorkshopScreen} />
         <Route path="/instruments" component={InstrumentsScreen} />
         <Route path="/instruments/:name">
           {({ name }) => <InstrumentScreen name={decodeURIComponent(name)} />}

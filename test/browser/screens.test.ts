@@ -1,9 +1,9 @@
 /** @module Every sheet of the app at both sizes: no barrier that axe finds, nothing wider than the screen, big targets. */
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
 import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
+import { flawsOf } from './flaws.ts';
 import { openSignedOn } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
@@ -14,30 +14,6 @@ const stories = [
   ['awaiting a decision', phases],
   ['finished', ['measure', 'decide', 'run', 'hand-over']],
 ] as const;
-
-/** Gloved fingers: CSS pixels. */
-const reach = 48;
-
-/** Controls that are lower than a gloved finger is wide; words within a line and the skip link are no targets. */
-const tooSmall = (page: Page): Promise<readonly string[]> =>
-  page.evaluate((least) => {
-    const controls = document.querySelectorAll<HTMLElement>(
-      'button, a.button, .phases a, select, input:not([type="file"]), textarea, summary',
-    );
-    return [...controls]
-      .filter((control) => control.checkVisibility() && control.getBoundingClientRect().height < least - 0.5)
-      .map((control) => control.outerHTML.slice(0, 120));
-  }, reach);
-
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-
-const barriers = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  );
-};
 
 describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
   let workshop: Workshop;
@@ -55,11 +31,7 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
     await workshop?.close();
   });
 
-  const looksRight = async () => {
-    expect(await barriers(page)).toEqual([]);
-    expect(await overflow(page)).toBeLessThanOrEqual(0);
-    expect(await tooSmall(page)).toEqual([]);
-  };
+  const looksRight = async () => expect(await flawsOf(page)).toEqual([]);
 
   for (const [size, viewport] of [
     ['1280 × 800', desk],
@@ -112,7 +84,7 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
     const stranger = await openPage(browser);
     await stranger.page.goto(workshop.address);
     await stranger.page.getByLabel('Your name').waitFor();
-    expect(await barriers(stranger.page)).toEqual([]);
+    expect(await flawsOf(stranger.page)).toEqual([]);
     await stranger.page.context().close();
   });
 

@@ -44,10 +44,17 @@ const fields: readonly {
 ];
 
 const BookInScreen = () => {
-  const [form, setForm] = useState(blankForm);
+  const [typed, setTyped] = useState<Partial<BookInForm>>({});
   const [source, setSource] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
   const register = useRegister().data;
+  const { workshop } = register ?? {};
+  const form: BookInForm = {
+    ...blankForm,
+    // As the workshop says, until somebody types otherwise.
+    ...(workshop && { currency: workshop.currency, shop: workshop.name }),
+    ...typed,
+  };
   // Asked for when the hands have left the field, not at every letter.
   const [plate, setPlate] = useState('');
   const [picked, setPicked] = useState<string>();
@@ -77,7 +84,7 @@ const BookInScreen = () => {
           source={source}
           onChange={(engineType, from) => {
             setSource(from);
-            setForm({ ...form, engineType });
+            setTyped({ ...typed, engineType });
           }}
         />
         <div className="two-up">
@@ -87,7 +94,7 @@ const BookInScreen = () => {
               name={name}
               label={label}
               value={form[name]}
-              onChange={(value) => setForm({ ...form, [name]: value })}
+              onChange={(value) => setTyped({ ...typed, [name]: value })}
               {...(name === 'plate' ? { onLeave: () => setPlate(form.plate) } : {})}
               {...(hint === undefined ? {} : { hint })}
               {...(rows === undefined ? {} : { rows })}

@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
+import { isWithOwner } from '../offer/with-owner.ts';
 import { announce } from '../shell/announce.ts';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
@@ -48,8 +49,15 @@ export const Agreement = () => {
         <p data-agreed="yes">
           <strong>
             ✓ {agreed.name} agreed{agreed.how === '' ? '' : `, ${agreed.how}`}
+            {agreed.offer ? `, to plan ${agreed.offer.plan} of offer ${agreed.offer.number}` : ''}
           </strong>{' '}
-          (noted by {agreed.by}, {agreed.at.slice(0, 10)})
+          ({agreed.offer?.by === 'link' ? 'accepted at the link' : `noted by ${agreed.by}`},{' '}
+          {agreed.at.slice(0, 10)})
+        </p>
+      ) : isWithOwner(job) ? (
+        <p>
+          Not agreed to. Offer {job.offers.length} is with the owner; the plan accepted of it becomes the plan
+          chosen.
         </p>
       ) : (
         <form className="row" onSubmit={agree} aria-label="Owner's agreement">
@@ -66,6 +74,14 @@ export const Agreement = () => {
           </Button>
         </form>
       )}
+      {job.agreedBefore.map((before) => (
+        <p key={`${before.at} ${before.ended.at}`} className="note" data-agreed="before">
+          {before.name} had agreed on {before.at.slice(0, 10)}
+          {before.offer ? ` to plan ${before.offer.plan} of offer ${before.offer.number}` : ''}. That no
+          longer counts since {before.ended.at.slice(0, 10)}: {before.ended.why}
+          {agreed ? '.' : '. Ask again.'}
+        </p>
+      ))}
       <Refused refusal={refusal} />
     </section>
   );

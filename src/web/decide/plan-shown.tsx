@@ -68,6 +68,7 @@ export const PlanShown = ({
   planned,
   currency,
   onChoose,
+  onOffer,
   seconds,
   hoursWanted,
 }: {
@@ -77,6 +78,8 @@ export const PlanShown = ({
   readonly seconds: number;
   readonly hoursWanted: number | undefined;
   readonly onChoose: ((plan: Plan) => void) | undefined;
+  /** Puts it into the offer; missing where it cannot be. */
+  readonly onOffer: ((plan: Plan) => void) | undefined;
 }) => {
   switch (planned.kind) {
     case 'plan':
@@ -86,13 +89,14 @@ export const PlanShown = ({
             <span className="figure">{money(planned.cents, currency)}</span>, {planned.days} days, each part
             good for {hoursText(planned.hours)}
           </p>
-          {onChoose ? (
-            <div>
+          <div className="row">
+            {onChoose ? (
               <Button className="first" onPress={() => onChoose(planned)}>
                 {chooseIt.label}
               </Button>
-            </div>
-          ) : null}
+            ) : null}
+            {onOffer ? <Button onPress={() => onOffer(planned)}>Put this plan into the offer</Button> : null}
+          </div>
           <PlanTable engine={engine} plan={planned} currency={currency} />
           <EngineLifeShown engine={engine} plan={planned} wanted={hoursWanted} />
           {planned.barred.length === 0 ? null : (

@@ -38,6 +38,9 @@ export const JobsScreen = () => {
           <Link href="/engine-types" className="button">
             Engine types
           </Link>
+          <Link href="/workshop" className="button">
+            Workshop
+          </Link>
           <Link href="/instruments" className="button">
             Instruments
           </Link>

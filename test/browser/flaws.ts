@@ -1,0 +1,37 @@
+/** @module What a sheet may not have: a barrier that axe finds, more width than the screen, a target smaller than a glove. */
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+
+/** Gloved fingers: CSS pixels. */
+const reach = 48;
+
+/** Controls that are lower than a gloved finger is wide; words within a line and the skip link are no targets. */
+const tooSmall = (page: Page): Promise<readonly string[]> =>
+  page.evaluate((least) => {
+    const controls = document.querySelectorAll<HTMLElement>(
+      'button, a.button, .phases a, select, input:not([type="file"]), textarea, summary',
+    );
+    return [...controls]
+      .filter((control) => control.checkVisibility() && control.getBoundingClientRect().height < least - 0.5)
+      .map((control) => control.outerHTML.slice(0, 120));
+  }, reach);
+
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+const barriers = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  );
+};
+
+/** Everything that is wrong with the page as it stands; empty where nothing is. */
+export const flawsOf = async (page: Page): Promise<readonly string[]> => {
+  const wider = await overflow(page);
+  return [
+    ...(await barriers(page)),
+    ...(wider > 0 ? [`wider than the screen by ${wider} px`] : []),
+    ...(await tooSmall(page)).map((control) => `smaller than a glove: ${control}`),
+  ];
+};
