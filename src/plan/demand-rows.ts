@@ -4,7 +4,7 @@ import type { Demands, Option } from './plan-model.ts';
 import { columnsIn, columnsWhere, daysColumn, type Row, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
 
-const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;
+export const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;
 
 /** No option that lasts less; one row a slot, all standing for the one demand. */
 const hoursRows = (slots: readonly Slot[], options: readonly Option[], wanted: number): readonly Row[] =>

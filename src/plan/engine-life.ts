@@ -1,6 +1,6 @@
 /** @module How long the engine lasts: until the first of its parts goes, with the share of each in being that one. */
 import { type Hours, hours } from '../quantity/brand.ts';
-import { type Alike, firstToGo, hoursAt, survivalOfAll } from './first-to-go.ts';
+import { type Alike, firstToGo, hoursOn, survivalOfAll } from './first-to-go.ts';
 import { countedOnShare, type Life, lasts, usualLifeOf } from './life.ts';
 import type { Option } from './plan-model.ts';
 
@@ -49,8 +49,7 @@ export const engineLife = (parts: readonly Part[]): EngineLife => {
   const start = Math.max(1, Math.min(...parts.map((part) => part.hours)));
   const { curve, shares } = firstToGo(all, start);
   const shareBy = new Map([...lives.keys()].map((key, index) => [key, shares[index] ?? 0]));
-  const outlasted = (share: number): Hours =>
-    hours(Math.floor(hoursAt(survivalOfAll(all), share, start) + 1e-3));
+  const outlasted = (share: number): Hours => hours(Math.floor(hoursOn(curve, share) + 1e-3));
   return {
     countedOn: outlasted(countedOnShare),
     middle: outlasted(0.5),

@@ -18,9 +18,11 @@ export interface FirstToGo {
 
 /** Hours beyond which nothing is asked. */
 export const longest = 1e8;
-/** Followed until one in a million is left. */
-const follow = 1e-6;
-const steps = 240;
+/** Followed until one in ten thousand is left. */
+const follow = 1e-4;
+const steps = 120;
+
+const logarithm = (share: number): number => Math.log(Math.max(share, 1e-300));
 
 /** The hours at which survival comes down to a probability, to a millionth of them; 0 where it begins there. */
 export const hoursAt = (survival: Survival, probability: number, start: number): number => {
@@ -48,7 +50,16 @@ export const hoursAt = (survival: Survival, probability: number, start: number):
   return Math.exp((a + b) / 2);
 };
 
-const logarithm = (share: number): number => Math.log(Math.max(share, 1e-300));
+/** The hours at which a curve of survival comes down to a probability, its hazard between two points a power of the hours. */
+export const hoursOn = (curve: FirstToGo['curve'], probability: number): number => {
+  const after = curve.findIndex(({ share }) => share <= probability);
+  const [a, b] = [curve[after - 1], curve[after]];
+  if (!a || !b) return 0;
+  const [low, high, wanted] = [a.share, b.share, probability].map((share) => -logarithm(share));
+  if (low === undefined || high === undefined || wanted === undefined) return 0;
+  if (low <= 0 || a.hours <= 0) return a.hours + ((b.hours - a.hours) * (wanted - low)) / (high - low);
+  return a.hours * (b.hours / a.hours) ** (Math.log(wanted / low) / Math.log(high / low));
+};
 
 export const survivalOfAll =
   (parts: readonly Alike[]): Survival =>
@@ -58,7 +69,7 @@ export const survivalOfAll =
 /**
  * The least of independent lives: its survival is the product of theirs.
  *
- * Shares are summed over 240 steps in the logarithm of the hours, within each of which the parts' hazards keep their
+ * Shares are summed over 120 steps in the logarithm of the hours, within each of which the parts' hazards keep their
  * proportion: exact where they keep it throughout, as with exponential lives or Weibull's of one shape, and good to
  * 0.001 else. What goes at 0 h (a part that may be past its limit already) goes in a step of its own.
  *
@@ -70,7 +81,7 @@ export const firstToGo = (parts: readonly Alike[], start: number): FirstToGo => 
   const survival = survivalOfAll(parts);
   const atOnce = survival(0);
   const end = Math.max(1, hoursAt(survival, follow, start));
-  const earliest = atOnce > 0.5 ? hoursAt(survival, atOnce - 1e-5, start) : 0;
+  const earliest = atOnce > 0.5 ? hoursAt(survival, atOnce - 1e-3, start) : 0;
   const begin = Math.max(end * 1e-6, Math.min(end / 2, earliest));
   const grid = Array.from({ length: steps + 1 }, (_, step) => begin * (end / begin) ** (step / steps));
 

@@ -2,6 +2,7 @@
 import type { EngineType } from '../engine/engine-type.ts';
 import { couplingRows } from './coupling-rows.ts';
 import { demandRows } from './demand-rows.ts';
+import { fitRows } from './fit-rows.ts';
 import type { Demands, Option, SetUp } from './plan-model.ts';
 import { daysColumn, indicesIn, optionColumn, type Row, setUpColumn, type Terms } from './row.ts';
 import type { Slot } from './slot.ts';
@@ -125,6 +126,7 @@ export const modelOf = (
     rows: [
       ...slots.flatMap((slot) => slotRows(slot, options, uses, setUpAt)),
       ...couplingRows(engine, slots, options),
+      ...fitRows(options, demands.hours),
       ...demandRows(slots, options, demands, costTerms(columns)),
     ],
   };

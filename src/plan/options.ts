@@ -4,6 +4,7 @@ import { eachOf } from '../engine/price.ts';
 import { renews } from '../engine/renewal.ts';
 import { sizesOffered } from '../engine/sizes-offered.ts';
 import { judge } from '../measure/judge.ts';
+import { withFits } from './fit.ts';
 import { countedOn, usualLifeOf } from './life.ts';
 import { openTo } from './open-to.ts';
 import type { Barred, Option } from './plan-model.ts';
@@ -193,7 +194,10 @@ export const optionsOf = (question: PlanQuestion): Options => {
   const all = slotsOf(question.sheet.engine).map((slot) => optionsOfSlot(question, slot));
   return {
     options: atPrices(
-      all.flatMap(({ options }) => options),
+      withFits(
+        question,
+        all.flatMap(({ options }) => options),
+      ),
       question.demands.prices,
     ),
     barred: all.flatMap(({ barred }) => barred),

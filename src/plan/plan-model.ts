@@ -17,6 +17,15 @@ interface Quantity {
   readonly cents: readonly number[];
 }
 
+/** How an option would fit what goes back beside it, where that is barred or shortens the hours. */
+export interface Fit {
+  /** Id of the option that puts the other part back. */
+  readonly with: string;
+  /** 0 where the fit would be outside its limits. */
+  readonly hours: number;
+  readonly says: string;
+}
+
 /** What may be done with one component (at one place, or all places together). */
 export interface Option {
   /** `mains: machine to 0.25` as a stable name: component@place:does:size:supplier. */
@@ -41,6 +50,7 @@ export interface Option {
   readonly hours: number;
   /** All that is known of how long it lasts. */
   readonly life?: Life;
+  readonly fits?: readonly Fit[];
   readonly newParts: number;
   /** Why it is sound, in words. */
   readonly reason: string;

@@ -4,6 +4,7 @@ import { conflictOf } from './conflict.ts';
 import { besideOptions } from './cost.ts';
 import { type Effort, stoppedAt } from './effort.ts';
 import { finderOf } from './finder.ts';
+import { fitHours, fitRows } from './fit-rows.ts';
 import { modelOf } from './model.ts';
 import { optionsOf } from './options.ts';
 import type { Conflict, NotYet, Option, Plan, Solve, Stopped } from './plan-model.ts';
@@ -13,6 +14,8 @@ import { slotsOf } from './slot.ts';
 export interface Posed {
   readonly kind: 'posed';
   readonly options: readonly Option[];
+  /** All the hours that a plan may last, fewest first. */
+  readonly lives: readonly number[];
   readonly find: FindBest;
   /** Finds plans that last so many hours. */
   readonly lasting: (hours: number) => FindBest;
@@ -29,11 +32,23 @@ export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Pos
   const slots = slotsOf(engine);
   const model = modelOf(engine, slots, options, question.demands);
   const find = finderOf(slots, model, solve, effort);
+  const fits = options.flatMap(({ fits: own = [] }) => own.map(({ hours }) => hours));
+  const lives = [...new Set([...options.map(({ hours }) => hours), ...fits])].sort((a, b) => a - b);
+  /** Fits that wear out sooner are ruled out by rows; without any, options alone tell how long a plan lasts. */
+  const findLasting = (hours: number): FindBest => {
+    if (!fits.some((each) => each > 0 && each < hours)) return find;
+    const rows = [...model.rows, ...fitRows(options, hours)];
+    return finderOf(slots, { ...model, rows }, solve, effort);
+  };
   return {
     kind: 'posed',
     options,
     find,
-    lasting: (hours) => (open) => find((option) => option.hours >= hours && open(option)),
+    lives,
+    lasting: (hours) => {
+      const findSuch = findLasting(hours);
+      return (open) => findSuch((option) => option.hours >= hours && open(option));
+    },
     planOf: ({ chosen, cents, provedBy }) => ({
       kind: 'plan',
       choices: chosen,
@@ -41,7 +56,7 @@ export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Pos
       setUps: besideOptions(chosen),
       cents,
       days: Math.max(0, ...chosen.map(({ days }) => days)),
-      hours: Math.min(Number.POSITIVE_INFINITY, ...chosen.map(({ hours }) => hours)),
+      hours: Math.min(fitHours(chosen), ...chosen.map(({ hours }) => hours)),
       newParts: chosen.reduce((sum, { newParts }) => sum + newParts, 0),
       bound: cents,
       provedBy,

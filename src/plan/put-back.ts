@@ -3,7 +3,7 @@ import { figureText, shownIn } from '../engine/shown-in.ts';
 import { judge } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
 import { lifeBySize } from './hours-left.ts';
-import { countedOn, type Life, shortestOf, usualLifeOf } from './life.ts';
+import { countedOnShare, hoursLasting, type Life, lasts, shortestOf, usualLifeOf } from './life.ts';
 import type { PlanQuestion } from './question.ts';
 import { judgingPlaces, type Slot } from './slot.ts';
 
@@ -27,26 +27,36 @@ const titled = ({ sheet }: PlanQuestion, { characteristic, place }: Judged): str
 const valueText = ({ sheet }: PlanQuestion, { value, characteristic }: Judged): string =>
   value ? ` (${figureText(value.value, shownIn(sheet.engine.characteristics.get(characteristic)))})` : '';
 
-/** How long it lasts by each judged value, and the one that lasts least. */
+/** At such multiples of the least hours counted on it is looked whether a life is anywhere the shortest. */
+const compared = [0.25, 0.5, 1, 2, 4];
+
+/** Without the lives that are nowhere the shortest of all. */
+const bindingOf = (lives: readonly Life[], about: number): readonly Life[] => {
+  const left = new Set<Life>();
+  for (const multiple of compared) {
+    const shares = lives.map((life) => lasts(life, about * multiple));
+    const least = Math.min(...shares);
+    for (const [index, life] of lives.entries()) if ((shares[index] ?? 1) <= least + 1e-9) left.add(life);
+  }
+  return lives.filter((life) => left.has(life));
+};
+
+/** How long it lasts by all judged values, and which of them lasts least. */
 const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[]) => {
   let least: { readonly hours: number; readonly judged: Judged } | undefined;
   const lives: Life[] = [];
   for (const each of judged) {
     const characteristic = question.sheet.engine.characteristics.get(each.characteristic);
     if (!characteristic || !each.value || !each.limits) continue;
-    const life = lifeBySize(
-      each.value,
-      each.limits,
-      characteristic.wears,
-      question.hoursRun,
-      slot.component,
-      titled(question, each),
-    );
+    const run = question.hoursRun;
+    const of = titled(question, each);
+    const life = lifeBySize(each.value, each.limits, characteristic.wears, run, slot.component, of);
     lives.push(life);
-    const left = countedOn(life);
+    if (least && lasts(life, least.hours) > countedOnShare) continue;
+    const left = hoursLasting(life, countedOnShare);
     if (!least || left < least.hours) least = { hours: left, judged: each };
   }
-  return least && { judged: least.judged, life: shortestOf(lives) };
+  return least && { judged: least.judged, life: shortestOf(bindingOf(lives, Math.max(1, least.hours))) };
 };
 
 /**

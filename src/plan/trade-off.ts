@@ -48,7 +48,7 @@ const unbeaten = (found: readonly Worth[]): readonly Worth[] => {
 
 /**
  * All plans that are not beaten: none costs no more, is ready no later and lasts no less, and is better in one of
- * these. Exact and complete: hours and days are those of some option, so that every pair of them that can matter is
+ * these. Exact and complete: hours and days are those of some option or fit, so that every pair of them that can matter is
  * tried, the hours upwards, the days downwards. Of plans alike in all three it shows the one of fewest new parts,
  * then the first in order, as a plan alone would be.
  *
@@ -65,7 +65,7 @@ export const tradeOffOf = async (
 ): Promise<TradeOff | Conflict | NotYet | Stopped> => {
   const asked = posed(question, solve, effort);
   if (asked.kind === 'not yet') return asked;
-  const lives = [...new Set(asked.options.map(({ hours }) => hours))].sort((a, b) => a - b);
+  const { lives } = asked;
   const found: Plan[] = [];
   // Where every plan of one step lasts longer still, the steps up to the shortest of them show the same plans.
   for (let life = lives[0]; life !== undefined; ) {

@@ -19,7 +19,19 @@ export interface WearSoFar {
 }
 
 /** How far out the size as found is followed, in standard uncertainties. */
-const reach = 6;
+const reach = 5.5;
+
+/** Below this scatter the rate is taken as all but steady. */
+const steady = 0.1;
+
+/** Mean of how far a normal value lies above a bound, nothing where it lies below. */
+const meanAbove = (value: number, uncertainty: number, bound: number): number => {
+  const above = value - bound;
+  if (uncertainty === 0) return Math.max(0, above);
+  const z = above / uncertainty;
+  const bell = Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI);
+  return above * normalCumulative(z) + uncertainty * bell;
+};
 
 /** ∫ P(w × factor < most) dw from 0 to w, the factor lognormal about 1. */
 const wornUpTo = (w: number, most: number, scatter: number): number => {
@@ -78,8 +90,9 @@ export const wearLasts = (wear: WearSoFar, hours: number): number | undefined =>
   const { found, from, to, end } = along(wear);
   const width = to - from;
   const rest = hours > 0 ? run / hours : Infinity;
-  // Where wear and rest are as the hours: sheer where the rate is steady.
-  const corners = [from, to, end, ...[from, to].map((made) => end - (end - made) / (1 + rest))];
+  // Where wear and rest are as the hours it is sheer, if the rate is steady.
+  const sheer = scatter < steady ? [from, to].map((made) => end - (end - made) / (1 + rest)) : [];
+  const corners = [from, to, end, ...sheer];
   const everWorn = (size: number): number =>
     width > 0 ? (Math.max(0, size - from) - Math.max(0, size - to)) / width : size > from ? 1 : 0;
   const lasting = (size: number): number => {
@@ -93,7 +106,12 @@ export const wearLasts = (wear: WearSoFar, hours: number): number | undefined =>
     if (worn <= 0) return 0;
     return scatter === 0 ? (worn < most ? 1 : 0) : normalCumulative(Math.log(most / worn) / scatter);
   };
-  const worn = overSizes(found, uncertainty, corners, everWorn);
+  const worn =
+    width > 0
+      ? (meanAbove(found, uncertainty, from) - meanAbove(found, uncertainty, to)) / width
+      : uncertainty > 0
+        ? normalCumulative((found - from) / uncertainty)
+        : everWorn(found);
   if (worn < 1e-6) return undefined;
   return Math.max(0, Math.min(1, overSizes(found, uncertainty, corners, lasting) / worn));
 };

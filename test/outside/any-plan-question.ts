@@ -135,14 +135,31 @@ const couplingsAmong = (components: readonly Component[]): fc.Arbitrary<readonly
     .map(([own, more]) => [...own, ...more]);
 };
 
+/** With clearances that a new shell on a used journal goes beyond, or comes near to. */
+const fittingWithin = (greatest: number): EngineType => ({
+  ...engine,
+  characteristics: new Map(
+    [...engine.characteristics].map(([name, each]) => [
+      name,
+      each.limits && name.endsWith('clearance')
+        ? { ...each, limits: { ...each.limits, goesBack: { ...each.limits.goesBack, greatest } } }
+        : each,
+    ]),
+  ),
+});
+
 const engines: fc.Arbitrary<EngineType> = some(measured, 1)
   .filter(({ length }) => length <= 4)
   .chain((names) => {
     const components = [...engine.components.values()].filter(({ name }) => names.includes(name));
     return fc
-      .record({ offers: offersFor(components), couplings: couplingsAmong(components) })
-      .map(({ offers, couplings }) => ({
-        ...engine,
+      .record({
+        offers: offersFor(components),
+        couplings: couplingsAmong(components),
+        clearance: fc.constantFrom(undefined, undefined, undefined, 0.09, 0.115),
+      })
+      .map(({ offers, couplings, clearance }) => ({
+        ...(clearance === undefined ? engine : fittingWithin(clearance)),
         components: new Map(components.map((component) => [component.name, component])),
         offers,
         couplings,

@@ -145,17 +145,39 @@ export const centsOf = (engine: EngineType, choices: Choices): number => {
 export const daysOf = (choices: Choices): number => Math.max(0, ...choices.map(({ days }) => days));
 const newPartsOf = (choices: Choices): number => choices.reduce((sum, { newParts }) => sum + newParts, 0);
 
-/** @param any  some choice for each slot, whatever it is */
-export const rulesOf = (engine: EngineType, any: Choices, demands: Demands): readonly Rule[] => {
+/** Predicted fits of which both parts are chosen. */
+export const pairedFits = (choices: Choices) =>
+  choices.flatMap(({ fits = [] }) => fits.filter((fit) => choices.some(({ id }) => id === fit.with)));
+
+/** Predicted fits that are outside, as a conflict names them. */
+export const barredFits = (options: Choices): ReadonlySet<string> =>
+  new Set(options.flatMap(({ fits = [] }) => fits.filter(({ hours }) => hours <= 0).map(({ says }) => says)));
+
+/**
+ * @param any     some choice for each slot, whatever it is
+ * @param barred  predicted fits that are outside, in words
+ */
+export const rulesOf = (
+  engine: EngineType,
+  any: Choices,
+  demands: Demands,
+  barred: ReadonlySet<string> = new Set(),
+): readonly Rule[] => {
   const { hours, days, cents, fixed = {}, withoutSuppliers = [] } = demands;
   return [
     ...engine.couplings.flatMap((coupling) => couplingRules(engine, coupling, any)),
+    ...[...barred].map((says) => ({
+      says,
+      holds: (choices: Choices) => pairedFits(choices).every((fit) => fit.hours > 0 || fit.says !== says),
+    })),
     ...(hours === undefined
       ? []
       : [
           {
             says: `hours wanted: ${hours} h`,
-            holds: (choices: Choices) => choices.every((choice) => choice.hours >= hours),
+            holds: (choices: Choices) =>
+              choices.every((choice) => choice.hours >= hours) &&
+              pairedFits(choices).every((fit) => fit.hours <= 0 || fit.hours >= hours),
           },
         ]),
     ...(days === undefined

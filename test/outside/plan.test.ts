@@ -8,7 +8,7 @@ import { hours } from '../../src/quantity/brand.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
 import { wornQuillfeather } from '../engines/worn-quillfeather.ts';
 import { cases, isWhole, weighed } from './any-plan-question.ts';
-import { bestOfAll, centsOf, daysOf, rulesOf, titleOf } from './every-plan.ts';
+import { barredFits, bestOfAll, centsOf, daysOf, rulesOf, titleOf } from './every-plan.ts';
 
 const planOf = async (question: PlanQuestion): Promise<Planned> => planEngine(question, await highsSolver());
 
@@ -23,7 +23,7 @@ describe('the plan among all plans that there are', () => {
         const best = bestOfAll(
           question.sheet.engine,
           bySlot,
-          rulesOf(question.sheet.engine, any, question.demands),
+          rulesOf(question.sheet.engine, any, question.demands, barredFits(bySlot.flat())),
         );
         const planned = await planOf(question);
         if (!best) {
@@ -37,7 +37,7 @@ describe('the plan among all plans that there are', () => {
         const cents = centsOf(question.sheet.engine, best);
         expect(planned).toMatchObject({ cents: cents, bound: cents, days: daysOf(best) });
       }),
-      { numRuns: 400 },
+      { numRuns: 600 },
     );
     expect(plans).toBeGreaterThan(40);
     expect(conflicts).toBeGreaterThan(100);
@@ -51,7 +51,7 @@ describe('the plan among all plans that there are', () => {
         if (planned.kind !== 'conflict') return;
         const { engine: own } = question.sheet;
         const any = bySlot.flatMap(([first]) => (first ? [first] : []));
-        const rules = rulesOf(own, any, question.demands).filter(({ says }) =>
+        const rules = rulesOf(own, any, question.demands, barredFits(bySlot.flat())).filter(({ says }) =>
           planned.demands.includes(says),
         );
         const settled = any.filter((option) =>

@@ -6,15 +6,16 @@ import type { Option, Solve } from '../../src/plan/plan-model.ts';
 import { tradeOffOf } from '../../src/plan/trade-off.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
 import { type Case, cases, isWhole } from './any-plan-question.ts';
-import { allInOrder, type Choices, centsOf, daysOf, rulesOf } from './every-plan.ts';
+import { allInOrder, barredFits, type Choices, centsOf, daysOf, pairedFits, rulesOf } from './every-plan.ts';
 
 const all = ({ question, bySlot }: Case): readonly Choices[] => {
   const { engine } = question.sheet;
   const any = bySlot.flatMap(([first]) => (first ? [first] : []));
-  return allInOrder(engine, bySlot, rulesOf(engine, any, question.demands));
+  return allInOrder(engine, bySlot, rulesOf(engine, any, question.demands, barredFits(bySlot.flat())));
 };
 
-const hoursOf = (choices: Choices): number => Math.min(...choices.map(({ hours }) => hours));
+const hoursOf = (choices: Choices): number =>
+  Math.min(...choices.map(({ hours }) => hours), ...pairedFits(choices).map(({ hours }) => hours));
 const ids = (choices: readonly Option[]): readonly string[] => choices.map(({ id }) => id);
 
 /** Beaten by one that is no worse in anything; of those alike in all three the one before it in order beats it. */
