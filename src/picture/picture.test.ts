@@ -1,7 +1,8 @@
 /** @module Checks of the cleaner: whatever stands beside the picture goes, the picture and which way up it is stay. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawn, drawnJpeg, drawnLosslessWebp, drawnPng, drawnWebp } from '../../test/picture/drawn.ts';
+import { drawn, drawnJpeg, drawnLosslessWebp, drawnWebp } from '../../test/picture/drawn.ts';
+import { drawnPng } from '../../test/picture/drawn-png.ts';
 import { fourBytes, joined, lettersOf, sameBytes } from './bytes.ts';
 import { exifMark, type Orientation, orientationAlone, orientationIn } from './orientation.ts';
 import { checkPicture, cleanPicture, mostPictureBytes } from './picture.ts';

@@ -4,7 +4,8 @@ import { joined, lettersOf } from '../../src/picture/bytes.ts';
 import { cleanPicture, mostPictureBytes, type PictureWithBytes } from '../../src/picture/picture.ts';
 import { pngChunk } from '../../src/picture/png.ts';
 import { type Pictures, pictureTrouble } from '../../src/store/pictures.ts';
-import { drawn, drawnPng } from '../picture/drawn.ts';
+import { drawn } from '../picture/drawn.ts';
+import { drawnPng } from '../picture/drawn-png.ts';
 import type { OpenedStore } from './journals-contract.ts';
 
 /** A drawn picture, ready to be kept; `shade` tells them apart. */

@@ -2,7 +2,7 @@
 
 import { cleanPicture } from '../../src/picture/picture.ts';
 import { openSqliteStore } from '../../src/store/sqlite-store.ts';
-import { drawnPng } from '../picture/drawn.ts';
+import { drawnPng } from '../picture/drawn-png.ts';
 
 const [path = ''] = process.argv.slice(2);
 const store = await openSqliteStore(path);

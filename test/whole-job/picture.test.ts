@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { joined, lettersOf } from '../../src/picture/bytes.ts';
 import { pngChunk } from '../../src/picture/png.ts';
-import { drawnJpeg, drawnPng } from '../picture/drawn.ts';
+import { drawnJpeg } from '../picture/drawn.ts';
+import { drawnPng } from '../picture/drawn-png.ts';
 import { bench } from './endfloat.ts';
 
 const at = bench();
