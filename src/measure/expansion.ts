@@ -21,6 +21,9 @@ const expansions: Readonly<Record<Material, Expansion>> = {
   bronze: { perDegree: 18e-6, within: 1e-6 },
 };
 
+/** How a metal expands, with the half width of what is known of it. */
+export const expansionOf = (material: Material): Expansion => expansions[material];
+
 /**
  * How far a part of no stated material may expand from the way its instrument does, per °C: a light alloy
  * against steel. From memory.

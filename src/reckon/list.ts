@@ -4,8 +4,10 @@ import { assignReckoning } from './assign-reckoning.ts';
 import { clearanceReckoning } from './clearance.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
+import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
 import { readAll } from './given.ts';
+import { gripTimeReckoning } from './grip-time.ts';
 import { guardBandReckoning } from './guard-band.ts';
 import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
 import { oilFilmReckoning } from './oil-film-reckoning.ts';
@@ -15,6 +17,7 @@ import type { Reckoned, Reckoning } from './reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
 import { ringGapReckoning } from './ring-gap-from-bore.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
+import { shrinkFitReckoning } from './shrink-fit.ts';
 import { sizeReckoning } from './size.ts';
 import { verdictReckoning } from './verdict.ts';
 
@@ -32,6 +35,9 @@ export const reckonings: readonly Reckoning[] = [
   formReckoning,
   ringGapReckoning,
   oilFilmReckoning,
+  shrinkFitReckoning,
+  gripTimeReckoning,
+  fitPressureReckoning,
   regrindSizeReckoning,
   reboreSizeReckoning,
   assignReckoning,

@@ -3,6 +3,7 @@ import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
+import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
@@ -27,6 +28,9 @@ export const pictures: Readonly<Record<string, Picture>> = {
   form: formPicture,
   'ring-gap-from-bore': ringGapPicture,
   'oil-film': oilFilmPicture,
+  'shrink-fit': shrinkFitPicture,
+  'grip-time': gripTimePicture,
+  'fit-pressure': fitPressurePicture,
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
   assign: assignPicture,
