@@ -43,6 +43,7 @@ const characteristicOf = (
   planes: file.scheme?.planes ?? [''],
   axes: file.scheme?.axes ?? [''],
   wears: file.wears,
+  ...given('inBore', file['in-bore']),
   ...given('derived', file.derived === undefined ? undefined : readExpression(file.derived)),
   ...given('instrument', file.instrument),
   ...given('material', file.material),

@@ -61,6 +61,11 @@ const characteristic = z.strictObject({
     .describe('planes and axes of two-point sizes (ISO 14405-1), in the order in which they are taken'),
   derived: expression.optional().describe('computed from other characteristics and not measured itself'),
   wears: z.enum(['smaller', 'larger', 'either']).describe('which way wear takes it'),
+  'in-bore': name
+    .optional()
+    .describe(
+      'of a ring gap: the bore in which it is read; the gap opens by π times what the bore has grown',
+    ),
   instrument: instrumentKind.optional(),
   material: material
     .optional()

@@ -74,6 +74,8 @@ export interface Characteristic {
   readonly axes: readonly string[];
   readonly derived?: Expression;
   readonly wears: 'smaller' | 'larger' | 'either';
+  /** Of a ring gap, the characteristic of the bore in which it is read. */
+  readonly inBore?: string;
   readonly instrument?: string;
   readonly material?: Material;
   readonly limits?: Limits;

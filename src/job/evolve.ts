@@ -123,7 +123,7 @@ const taken = (
   grow: Grow,
 ): OpenJob => {
   const { kind: _, ...told } = fact;
-  const reading: Reading = { id, ...told };
+  const reading: Reading = { id, ...told, on: signed.at.slice(0, 10) };
   const key = cellKey(fact.cell);
   const readings = grow(job.sheet.readings, key, [...(job.sheet.readings.get(key) ?? []), reading]);
   return { ...job, sheet: { ...job.sheet, readings }, takenBy: grow(job.takenBy, id, signed) };

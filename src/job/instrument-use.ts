@@ -1,7 +1,7 @@
 /** @module What was done in a job with instruments, as its journal tells: readings that count, and joints tightened. */
 
+import { kindOf } from '../engine/instrument-kind.ts';
 import type { Instrument } from '../measure/instrument.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import { cellKey } from '../measure/reading.ts';
 import type { JobUses, Use } from '../register/in-question.ts';
 import { cellTitle } from './cell-title.ts';

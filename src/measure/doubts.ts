@@ -10,7 +10,7 @@ import { median } from './neighbours.ts';
 import { packDoubts } from './pack-doubts.ts';
 import { cellKey, type Reading } from './reading.ts';
 import { readingDoubts } from './reading-doubts.ts';
-import { isBore, isRingGap, ringGapDoubts } from './ring-gap-doubts.ts';
+import { boreOfGap, ringGapDoubts } from './ring-gap-doubts.ts';
 import { rowDoubts } from './row-doubts.ts';
 import { cellsOf, placesOf } from './scheme.ts';
 import type { Sheet } from './sheet.ts';
@@ -88,11 +88,12 @@ const ofSheet = (sheet: Sheet, priors: Priors): readonly Doubt[] => {
   const looked = [...sheet.engine.characteristics.values()]
     .filter(({ derived }) => !derived)
     .flatMap((characteristic) => lookedAt(sheet, characteristic, priors) ?? []);
-  const bores = looked.find(({ known }) => isBore(known.characteristic))?.rows ?? [];
+  const rowsOfBore = new Map(looked.map(({ known, rows }) => [known.characteristic.name, rows]));
   return [
-    ...looked.flatMap(({ known, rows, doubts }) =>
-      isRingGap(known.characteristic) ? [...doubts, ...ringGapDoubts(known, rows, bores)] : doubts,
-    ),
+    ...looked.flatMap(({ known, rows, doubts }) => {
+      const bores = rowsOfBore.get(boreOfGap(known.characteristic) ?? '');
+      return bores ? [...doubts, ...ringGapDoubts(known, rows, bores)] : doubts;
+    }),
     ...packDoubts(sheet),
     ...instrumentDoubts(sheet, priors),
   ];

@@ -93,6 +93,13 @@ type OverPlaces = 'range over places' | 'range over neighbours';
 
 type Pick = Exclude<Expression['kind'], 'difference' | 'sum' | 'factor' | OverPlaces>;
 
+/**
+ * The bank that a place stands in: in a vee odd cylinders face even ones, and what is numbered by cylinders stands with
+ * its own. Common practice, no source.
+ */
+const bankOf = ({ layout, cylinders }: EngineType, { number }: Place, count: number): number =>
+  layout === 'vee' && count % cylinders === 0 ? Math.ceil((number * cylinders) / count) % 2 : 0;
+
 /** The places compared with one another: all of the kind, or one with each of those that are numbered next to it. */
 const comparedPlaces = (
   kind: OverPlaces,
@@ -105,7 +112,9 @@ const comparedPlaces = (
   if (kind === 'range over places') return [all];
   const here = all.find(({ id }) => id === operandPlace(engine, place, at));
   if (!here) return [];
-  return all.filter(({ number }) => Math.abs(number - here.number) === 1).map((next) => [here, next]);
+  const inLine = all.filter((one) => bankOf(engine, one, all.length) === bankOf(engine, here, all.length));
+  const index = inLine.indexOf(here);
+  return [inLine[index - 1], inLine[index + 1]].flatMap((next) => (next ? [[here, next]] : []));
 };
 
 /** How far places lie apart, each by the mean of its sizes: the widest of the groups compared. */

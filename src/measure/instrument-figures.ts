@@ -1,10 +1,11 @@
 /** @module An instrument's figures in the core's unit, its master's errors among its own. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { amountOf, resolutionOf, type Typed } from '../quantity/typed.ts';
 import type { Term } from '../quantity/uncertain.ts';
 import { type Dimension, dimensionText } from '../quantity/unit.ts';
 import type { Instrument, Setting } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 
 /** Instruments by name. */
 export type Register = ReadonlyMap<string, Instrument>;

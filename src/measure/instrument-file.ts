@@ -1,9 +1,9 @@
 /** @module An instrument as a file gives it, figures with their units, to an instrument of the register. */
 import { z } from 'zod';
+import { kindOf } from '../engine/instrument-kind.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { readTyped, type Typed } from '../quantity/typed.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 
 const text = z.string().min(1).max(60);
 

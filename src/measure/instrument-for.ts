@@ -1,8 +1,9 @@
 /** @module Which instruments of a register suit a characteristic: the one in the hand, the right kind, the right range. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { quantityOf } from '../engine/shown-in.ts';
 import { amountOf } from '../quantity/typed.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 import { limitsOf } from './limits.ts';
 import type { Sheet } from './sheet.ts';
 

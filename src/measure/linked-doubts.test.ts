@@ -1,7 +1,7 @@
 /** @module Doubts that several readings raise together: rows swapped and copied, ring gaps and bores, zeros, ranges, priors. */
 import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
-import { quillfeather } from '../../test/engines/demo-engines.ts';
+import { brambleholt, quillfeather } from '../../test/engines/demo-engines.ts';
 import {
   micrometer,
   readAll,
@@ -102,6 +102,31 @@ describe('a ring gap', () => {
     expect(doubts(...bores('bore.1', 85.012), ...gaps('piston.1', '0.36', '0.38', '0.40'))).toEqual([]);
   });
 
+  it('goes by the bore that the engine type links it to, whatever that is called', () => {
+    const large = brambleholt();
+    const read = (name: string, place: string, instrument: string, figures: readonly string[]) =>
+      cellsOf(large, name, place).map((cell, at) => ({
+        id: `${name} ${place} ${at}`,
+        cell,
+        typed: typed(figures[at] ?? ''),
+        instrument,
+      }));
+    const { limits } = large.characteristics.get('liner-bore') ?? {};
+    const bore = (limits?.new.greatest ?? Number.NaN) + 0.1;
+    const sizes = [3, 1, 4, 2, 0, 3].map((microns) => (bore + microns / 1000).toFixed(3));
+    const sheet = layOut(
+      large,
+      [
+        ...read('liner-bore', 'liner.1', 'bore-35-160', sizes),
+        ...read('ring-gap', 'piston.1', 'feelers', ['0.66', '0.38', '0.70']),
+      ],
+      instruments,
+    );
+    expect(doubtsOf(sheet)).toMatchObject([
+      { slip: 'ring gap off its bore', readings: ['ring-gap piston.1 1'] },
+    ]);
+  });
+
   it('that goes with the next bore is doubted with it: the rows look swapped', () => {
     const [doubt, ...more] = doubts(
       ...bores('bore.1', 85.13),
@@ -142,6 +167,39 @@ describe('an instrument', () => {
     expect(doubt).toMatchObject({ slip: 'out of calibration', readings: readings.map(({ id }) => id) });
     expect(doubt?.says).toContain('held against ring-55 on 2026-03-02');
     expect(withOne({ ...unchecked, zero: typed('0.000'), checked: { ...checked, good: true } })).toEqual([]);
+  });
+
+  it('that is past the day it was due is the sooner taken to be off, and said to be overdue', () => {
+    const calibration = { certificate: 'K-1', on: '2025-03-02', due: '2026-03-01' };
+    const odds = (on: string) => {
+      const grown = ['main.1', 'main.2', 'main.3', 'main.4'].flatMap((place, at) =>
+        readAll(
+          place,
+          'main-journal-diameter',
+          [130, 128, 131, 129].map((microns) => (55 + (microns + 3 * at) / 1000).toFixed(3)),
+        ),
+      );
+      const instrument = { ...micrometer, calibration };
+      const [doubt] = doubtsOf(
+        sheetOf(
+          grown.map((one) => ({ ...one, on })),
+          { instruments: new Map([[instrument.name, instrument]]) },
+        ),
+      );
+      return doubt;
+    };
+    const [inTime, late] = [odds('2026-03-01'), odds('2026-03-02')];
+    expect(inTime?.slip).toBe('constant offset');
+    expect(inTime?.says).not.toContain('due for calibration');
+    expect(late?.says).toContain('It was due for calibration by 2026-03-01.');
+    expect((late?.odds ?? 0) / (inTime?.odds ?? 1)).toBeCloseTo(5, 6);
+  });
+
+  it('that is past its day raises no doubt of readings that lie as they should', () => {
+    const calibration = { certificate: 'K-1', on: '2025-03-02', due: '2026-03-01' };
+    const instrument = { ...micrometer, calibration };
+    const late = readings.map((one) => ({ ...one, on: '2026-06-01' }));
+    expect(doubtsOf(sheetOf(late, { instruments: new Map([[instrument.name, instrument]]) }))).toEqual([]);
   });
 
   it('that cannot show the figure was not the one that was used', () => {

@@ -1,7 +1,7 @@
 /** @module What is no length is sized, judged and shown in its own unit; places are compared with one another. */
 import { describe, expect, it } from 'vitest';
 import { smallEngine, typed } from '../../test/engines/small-engine.ts';
-import type { Characteristic, EngineType } from '../engine/engine-type.ts';
+import type { Characteristic, EngineType, Place } from '../engine/engine-type.ts';
 import { newtons } from '../quantity/brand.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
 import { doubtsOf } from './doubts.ts';
@@ -152,5 +152,37 @@ describe('places compared with one another', () => {
       'bore.2',
     ]);
     expect(judge(some, 'height-over-all', 'thrust.1').missing).toHaveLength(4);
+  });
+});
+
+describe('neighbours in a vee', () => {
+  /** Six bores: odd ones in one bank, even ones in the other. */
+  const bores: readonly Place[] = [1, 2, 3, 4, 5, 6].map((number) => ({
+    id: `bore.${number}`,
+    kind: 'bore',
+    number,
+    title: `bore ${number}`,
+  }));
+  const heights = ['1.00', '5.00', '1.02', '5.01', '1.05', '5.07'].flatMap((text, at) =>
+    standing(`bore.${at + 1}`, text, text),
+  );
+  const apart = (layout: EngineType['layout'], place: string) => {
+    const vee: EngineType = {
+      ...engine,
+      layout,
+      cylinders: 6,
+      places: new Map([...engine.places, ...bores.map((bore) => [bore.id, bore] as const)]),
+    };
+    return judge(layOut(vee, heights, [dial]), nextDoor.name, place).value?.value;
+  };
+
+  it('are those next in the same bank: four millimetres between the banks are nothing to them', () => {
+    expect(apart('vee', 'bore.1')).toBeCloseTo(0.02, 6);
+    expect(apart('vee', 'bore.3')).toBeCloseTo(0.03, 6);
+    expect(apart('vee', 'bore.6')).toBeCloseTo(0.06, 6);
+  });
+
+  it('are those next in number where the engine is in line', () => {
+    expect(apart('in line', 'bore.1')).toBeCloseTo(4, 6);
   });
 });

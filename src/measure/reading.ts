@@ -20,6 +20,8 @@ export interface Reading {
   readonly temperature?: Typed;
   /** Temperature of the instrument, as typed; that of the part is taken where none was. */
   readonly instrumentTemperature?: Typed;
+  /** The day on which it was taken, `2026-03-02`, where that is known. */
+  readonly on?: string;
 }
 
 export const cellKey = ({ place, characteristic, plane, axis }: Cell): string =>

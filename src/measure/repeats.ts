@@ -1,8 +1,9 @@
 /** @module Several readings of one cell: which of them repeat one size, their mean, and how an instrument repeats. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { amountOf, resolutionOf } from '../quantity/typed.ts';
 import { combine, type Term, type Uncertain } from '../quantity/uncertain.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 import { meanAndDeviation, pooledDeviation } from './mean-and-deviation.ts';
 import type { Reading } from './reading.ts';
 import type { Sheet } from './sheet.ts';

@@ -1,10 +1,11 @@
 /** @module Sizes as they would be known had they been measured otherwise: oftener, with another instrument, cold. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import type { Uncertain } from '../quantity/uncertain.ts';
 import { unitsOf } from '../quantity/unit.ts';
 import { countingReading, sizeInCell } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 import { type Cell, cellKey, type Reading } from './reading.ts';
 import { pooledSpread, repeatsIn } from './repeats.ts';
 import type { Sheet } from './sheet.ts';

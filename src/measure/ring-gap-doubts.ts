@@ -11,12 +11,13 @@ import { swappedRowDoubts } from './swapped-row-doubts.ts';
 import { type Taken, whereTaken } from './taken.ts';
 import type { Doubt } from './verdict-model.ts';
 
-/** The engine type does not say which characteristics these are: they go by these names. */
+/** Engine types of before had no word for it: these went by their names. */
 const gapName = 'ring-gap';
 const boreName = 'bore-diameter';
 
-export const isRingGap = ({ name }: Characteristic): boolean => name === gapName;
-export const isBore = ({ name }: Characteristic): boolean => name === boreName;
+/** The bore that a ring gap is read in; undefined for what is no ring gap. */
+export const boreOfGap = ({ name, inBore }: Characteristic): string | undefined =>
+  inBore ?? (name === gapName ? boreName : undefined);
 
 interface InBore {
   readonly row: readonly Taken[];
@@ -41,8 +42,8 @@ const inBores = (
 
 const tooClose = (known: Known, { row, bore }: InBore): readonly Doubt[] => {
   const { sheet, priors } = known;
-  const made = limitsOf(sheet, gapName)?.new.least;
-  const madeBore = limitsOf(sheet, boreName)?.new.greatest;
+  const made = limitsOf(sheet, known.characteristic.name)?.new.least;
+  const madeBore = limitsOf(sheet, boreOfGap(known.characteristic) ?? '')?.new.greatest;
   if (made === undefined || madeBore === undefined) return [];
   return row.flatMap((taken) => {
     const { reading, place, size, u } = taken;

@@ -6,7 +6,7 @@ import { machinedWords } from './machined-words.ts';
 import { believed, median, type Neighbours, nearness, othersOf } from './neighbours.ts';
 import { greatestOdds, oddsAgain, oddsText, raisedAt } from './odds.ts';
 import { madeOrLeft, placesApart } from './reading-doubts.ts';
-import { constantOffset, offsetOf } from './slips/constant-offset.ts';
+import { constantOffset, offsetOf, overdueSince, overdueTimes } from './slips/constant-offset.ts';
 import { grownOdds, grownPart } from './slips/grown-part.ts';
 import { shifted } from './slips/shifted.ts';
 import { type Suspect, suspectsOf } from './suspicion.ts';
@@ -43,13 +43,14 @@ const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrume
   const read = rows.filter((row) => row.every((taken) => taken.instrument.name === instrument));
   const readings = read.flat();
   const [first] = readings;
+  const due = readings.map(overdueSince).find((day) => day !== undefined);
   const none = { rows, doubts: [], doubted: new Set<string>() };
   const offset =
     first &&
     offsetOf(
       read.map((row) => ({ own: known.ownOfRow(row), level: levelOf(row) })),
       stepsOf(read),
-      priors[constantOffset.name] ?? 0,
+      (priors[constantOffset.name] ?? 0) * (due === undefined ? 1 : overdueTimes),
       first.u,
     );
   if (!first || !offset || offset.odds < raisedAt) return none;
@@ -66,7 +67,7 @@ const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrume
       {
         id: `${constantOffset.name}:${instrument}|${characteristic.name}`,
         slip: constantOffset.name,
-        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past ${partsMadeOrLeft(known, read)}, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}. Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
+        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past ${partsMadeOrLeft(known, read)}, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}.${due === undefined ? '' : ` It was due for calibration by ${due}.`} Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
         readings: readings.map(({ reading }) => reading.id),
         places: read.flatMap(([taken]) => taken?.place.id ?? []),
         likely,

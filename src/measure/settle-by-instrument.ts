@@ -1,10 +1,11 @@
 /** @module Verdicts settled by the instrument: its zero checked, a better one taken, a gauge set in the other part's micrometer. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { amountOf } from '../quantity/typed.ts';
 import { unitsOf } from '../quantity/unit.ts';
 import { sizeInCell } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 import { type Asked, among, changed, named, offered, type Proposal, takes } from './proposal.ts';
 import type { Cell } from './reading.ts';
 import { instrumentOf, readOtherwise } from './resized.ts';

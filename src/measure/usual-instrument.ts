@@ -1,9 +1,10 @@
 /** @module An instrument of which only the kind is known: the figures that its standard or common practice allow. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import type { Typed } from '../quantity/typed.ts';
 import { unitsOf } from '../quantity/unit.ts';
 import type { Instrument } from './instrument.ts';
-import { kindOf } from './instrument-kind.ts';
 
 const mm = (figure: number, decimals = 3): Typed => ({ text: figure.toFixed(decimals), unit: 'mm' });
 

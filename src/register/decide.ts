@@ -1,8 +1,9 @@
 /** @module Decides a command on the register: accepted, it becomes one sealed event; else it is refused. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { chooseName } from '../engine/nearest-name.ts';
 import { decideBy, type Rules } from '../journal/decide.ts';
 import { badFigure, blank, type Trouble, trouble } from '../journal/trouble.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import type { Answer } from '../quantity/refusal.ts';
 import { typedText } from '../quantity/typed.ts';
 import type { RegisterCommand, RegisterRequest } from './command.ts';

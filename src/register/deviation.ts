@@ -1,7 +1,7 @@
 /** @module How far an instrument is off, from what it showed and the size of what it was held against. */
 
+import { kindOf } from '../engine/instrument-kind.ts';
 import type { Instrument } from '../measure/instrument.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { amountOf, type Typed } from '../quantity/typed.ts';
 import { type Dimension, findUnit, stepToCore, unitsOf } from '../quantity/unit.ts';

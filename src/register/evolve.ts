@@ -1,8 +1,9 @@
 /** @module Folds events into the register. It takes whatever was stored: it never refuses and never throws. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import type { Signed } from '../journal/event.ts';
 import { headAt, noHead } from '../journal/head.ts';
 import type { Calibration, Check, Instrument } from '../measure/instrument.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import { deviationOf } from './deviation.ts';
 import type { Described, RegisterEvent } from './event.ts';
 import type { Entry, Noted, NotedOf, Register, Registered } from './register.ts';

@@ -1,7 +1,8 @@
 /** @module Do the figures of an instrument make sense? Asked where it enters the register and where it is brought to a job. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import { badFigure, blank, type Trouble, trouble } from '../journal/trouble.ts';
 import type { Instrument } from '../measure/instrument.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import { amountOf, type Typed } from '../quantity/typed.ts';
 
 const rangeTrouble = ({ kind, range }: Instrument, where: string): Trouble => {

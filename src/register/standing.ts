@@ -1,6 +1,7 @@
 /** @module What must be said of an instrument before it is believed. A caution, never a block. */
+
+import { kindOf } from '../engine/instrument-kind.ts';
 import type { Instrument } from '../measure/instrument.ts';
-import { kindOf } from '../measure/instrument-kind.ts';
 import type { Registered } from './register.ts';
 
 export interface Caution {

@@ -21,11 +21,12 @@ const list = (path: FilePath, names: readonly string[]): Named =>
   names.map((name, index) => [[...path, index], name] as const);
 
 const fromCharacteristics = ({ characteristics }: EngineType): readonly Reference[] =>
-  [...characteristics.values()].flatMap(({ name, at, derived }) => {
+  [...characteristics.values()].flatMap(({ name, at, derived, inBore }) => {
     const path = ['characteristics', name];
     const operands = derived === undefined ? [] : operandsOf(derived);
     return [
       ...to('place', [[[...path, 'at'], at]]),
+      ...to('characteristic', [[[...path, 'in-bore'], inBore]]),
       ...to(
         'characteristic',
         operands.map(({ of }) => [[...path, 'derived'], of] as const),

@@ -6,7 +6,9 @@ import { couplingSense } from './coupling-sense.ts';
 import { derivedSums } from './derived-sums.ts';
 import { engineForm } from './engine-form.ts';
 import { figuresInDispute } from './figures-in-dispute.ts';
+import { fittingInstrument } from './fitting-instrument.ts';
 import { fittingTerms } from './fitting-terms.ts';
+import { gapsInBores } from './gaps-in-bores.ts';
 import { holdPoints } from './hold-points.ts';
 import { knownNames } from './known-names.ts';
 import { limitsInOrder } from './limits-in-order.ts';
@@ -39,6 +41,8 @@ const rules: readonly Rule[] = [
   printedPairs,
   derivedSums,
   oneQuantity,
+  fittingInstrument,
+  gapsInBores,
   matchingPlaces,
   sizeSteps,
   sizeRoom,

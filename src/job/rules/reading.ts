@@ -1,9 +1,9 @@
 /** @module May this reading be taken, or struck out? A strange figure may: it is doubted later, never refused. */
 import type { EngineType, Quantity } from '../../engine/engine-type.ts';
+import { kindOf } from '../../engine/instrument-kind.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import { quantityOf } from '../../engine/shown-in.ts';
 import { badFigure, blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
-import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Cell } from '../../measure/reading.ts';
 import { dimensionText } from '../../quantity/unit.ts';
 import { cellTitle } from '../cell-title.ts';

@@ -1,6 +1,8 @@
 /** @module All readings of one instrument off by the same amount: its zero or its master was wrong. */
 import type { Expectation } from '../expectation.ts';
+import type { Instrument } from '../instrument.ts';
 import { median } from '../neighbours.ts';
+import type { Reading } from '../reading.ts';
 import type { KnownSlip } from './slip.ts';
 
 export const constantOffset: KnownSlip = {
@@ -9,6 +11,21 @@ export const constantOffset: KnownSlip = {
   /** A zero or a master set wrong, once in a hundred sets of readings: common practice, no source. */
   chance: 0.01,
   of: 'sets of readings',
+};
+
+/** An instrument past the day it was due is off five times as often as one in time: common practice, no source. */
+export const overdueTimes = 5;
+
+/** The day by which an instrument was due for calibration, where a reading with it was taken later. */
+export const overdueSince = ({
+  reading,
+  instrument,
+}: {
+  readonly reading: Reading;
+  readonly instrument: Instrument;
+}): string | undefined => {
+  const due = instrument.calibration?.due;
+  return due !== undefined && reading.on !== undefined && reading.on > due ? due : undefined;
 };
 
 /** The size of a place, mm, and what is expected of it. */

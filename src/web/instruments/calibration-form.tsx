@@ -1,7 +1,7 @@
 /** @module Notes a certificate: its day, when it is due, how the instrument was found, and the correction it gives. */
 import { useState } from 'react';
+import { kindOf } from '../../engine/instrument-kind.ts';
 import type { Instrument } from '../../measure/instrument.ts';
-import { kindOf } from '../../measure/instrument-kind.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { Choice, Field } from '../shell/field.tsx';
 import { Asking } from './asking.tsx';

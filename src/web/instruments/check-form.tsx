@@ -1,7 +1,7 @@
 /** @module Notes what an instrument showed on its zero or in a master, and says at once whether that is good. */
 import { useState } from 'react';
+import { kindOf } from '../../engine/instrument-kind.ts';
 import type { Instrument } from '../../measure/instrument.ts';
-import { kindOf } from '../../measure/instrument-kind.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { deviationOf, withinPermissible } from '../../register/deviation.ts';

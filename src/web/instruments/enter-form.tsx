@@ -1,7 +1,7 @@
 /** @module Enters an instrument in the register; what is usual for its kind can be filled in. */
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { instrumentKinds, kindOf } from '../../measure/instrument-kind.ts';
+import { instrumentKinds, kindOf } from '../../engine/instrument-kind.ts';
 import { usualInstrument } from '../../measure/usual-instrument.ts';
 import { type Answer, answer } from '../../quantity/refusal.ts';
 import { amountOf, type Typed, typedText } from '../../quantity/typed.ts';

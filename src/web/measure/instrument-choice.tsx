@@ -1,9 +1,9 @@
 /** @module Which instrument is in the hand: those brought to the job first, then those on the workshop's register. */
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { kindOf } from '../../engine/instrument-kind.ts';
 import type { Instrument } from '../../measure/instrument.ts';
 import { instrumentsFor } from '../../measure/instrument-for.ts';
-import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { typedText } from '../../quantity/typed.ts';
