@@ -34,6 +34,10 @@ const sizeNow = ({ sheet }: PlanQuestion, component: string): string => {
 export const optionId = (slot: Pick<Slot, 'name'>, does: string, size: string, supplier: string): string =>
   [slot.name, does, size, supplier].join(':');
 
+/** No two offers of a component share these words, and so no two share what is paid once or counted together. */
+const boughtWords = ({ component }: Slot, { does, size, supplier }: Offer): string =>
+  [component.title, does === 'replace' ? size : `${does} ${size}`, supplier].join(', ');
+
 /** A set bought for places that are decided one by one is paid once; else the price is the slot's own. */
 const priceOf = (
   engine: EngineType,
@@ -50,11 +54,11 @@ const priceOf = (
       { length: places + 1 },
       (_, taken) => taken * (eachOf(offer, taken) - offer.cents),
     );
-    const name = `quantity of ${slot.component.title}, ${offer.size}, ${offer.supplier}`;
+    const name = `quantity of ${boughtWords(slot, offer)}`;
     return { cents: offer.cents, setUps, ...(offer.quantity && { quantity: { name, cents: off } }) };
   }
   if (slot.component.together) return { cents: offer.cents, setUps };
-  const name = `set of ${slot.component.title}, ${offer.size}, ${offer.supplier}`;
+  const name = `set of ${boughtWords(slot, offer)}`;
   return { cents: 0, setUps: [...setUps, { name, cents: offer.cents }] };
 };
 
