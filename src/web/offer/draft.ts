@@ -7,7 +7,6 @@ import { planNames } from '../../job/rules/offer.ts';
 import type { Plan } from '../../plan/plan-model.ts';
 import { type Answer, answer } from '../../quantity/refusal.ts';
 import { readTyped } from '../../quantity/typed.ts';
-import { hoursText } from '../decide/plan-words.ts';
 
 export interface Drafted {
   readonly plan: Plan;
@@ -40,7 +39,7 @@ export const withPlan = (draft: Draft, plan: Plan): Draft => [
   ...draft,
   {
     plan,
-    title: draft.length === 0 ? 'as wanted' : `ready in ${plan.days} days, ${hoursText(plan.hours)}`,
+    title: draft.length === 0 ? 'as wanted' : `ready in ${plan.days} days`,
     labour: '',
   },
 ];

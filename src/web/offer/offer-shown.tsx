@@ -7,7 +7,7 @@ import { offerSum } from '../../job/offer-sum.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { offerPage } from '../../record/offer-page.ts';
 import { outcomeText } from '../../record/sections/offers.ts';
-import { hoursText, money } from '../decide/plan-words.ts';
+import { amount, hoursText } from '../decide/plan-words.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Aside } from '../shell/aside.tsx';
@@ -24,7 +24,7 @@ const PlansTable = ({ offer }: { readonly offer: Offer }) => (
       <thead>
         <tr>
           <th scope="col">plan</th>
-          {['before tax', 'tax', 'to pay', 'days', 'lasts'].map((head) => (
+          {['before tax', 'tax', `to pay, ${offer.currency}`, 'days', 'lasts'].map((head) => (
             <th key={head} scope="col" className="number">
               {head}
             </th>
@@ -40,9 +40,9 @@ const PlansTable = ({ offer }: { readonly offer: Offer }) => (
                 {plan.name}: {plan.title}
                 {offer.accepted?.plan === plan.name ? ' ✓ accepted' : ''}
               </th>
-              <td className="number figure">{money(sum.net, offer.currency)}</td>
-              <td className="number figure">{money(sum.gross - sum.net, offer.currency)}</td>
-              <td className="number figure">{money(sum.gross, offer.currency)}</td>
+              <td className="number figure">{amount(sum.net)}</td>
+              <td className="number figure">{amount(sum.gross - sum.net)}</td>
+              <td className="number figure">{amount(sum.gross)}</td>
               <td className="number figure">{plan.days}</td>
               <td className="number figure">{hoursText(plan.hours)}</td>
             </tr>
