@@ -13,12 +13,15 @@ import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
 import { oilFilmReckoning } from './oil-film-reckoning.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
+import { preloadReckoning } from './preload.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
 import { ringGapReckoning } from './ring-gap-from-bore.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { shrinkFitReckoning } from './shrink-fit.ts';
 import { sizeReckoning } from './size.ts';
+import { tightenOrderReckoning } from './tighten-order.ts';
+import { torqueAdapterReckoning } from './torque-adapter.ts';
 import { verdictReckoning } from './verdict.ts';
 
 export const reckonings: readonly Reckoning[] = [
@@ -38,6 +41,9 @@ export const reckonings: readonly Reckoning[] = [
   shrinkFitReckoning,
   gripTimeReckoning,
   fitPressureReckoning,
+  tightenOrderReckoning,
+  preloadReckoning,
+  torqueAdapterReckoning,
   regrindSizeReckoning,
   reboreSizeReckoning,
   assignReckoning,

@@ -11,6 +11,7 @@ import { pooledPicture, sizePicture } from './readings.ts';
 import { ringGapPicture } from './ring-gap.ts';
 import { shimPackPicture } from './shim-packs.ts';
 import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
+import { preloadPicture, tightenOrderPicture, torqueAdapterPicture } from './tightening.ts';
 import { guardBandPicture, repeatsNeededPicture, verdictPicture } from './zones.ts';
 
 /** By the name of the sum. */
@@ -31,6 +32,9 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'shrink-fit': shrinkFitPicture,
   'grip-time': gripTimePicture,
   'fit-pressure': fitPressurePicture,
+  'tighten-order': tightenOrderPicture,
+  preload: preloadPicture,
+  'torque-adapter': torqueAdapterPicture,
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
   assign: assignPicture,
