@@ -11,11 +11,13 @@ export const recordFile = (
   journal: readonly unknown[],
   pictures: PicturesHeld = noPictures,
 ): string => {
+  // A picture that was struck out since it was fetched is not the record's any more.
+  const named = new Map([...pictures].filter(([hash]) => model.pictures.some((one) => one.hash === hash)));
   const held = {
     format: recordFormat,
     journal,
     figures: figuresOf(model),
-    ...(pictures.size > 0 && { pictures: picturesAsText(pictures) }),
+    ...(named.size > 0 && { pictures: picturesAsText(named) }),
   };
   return `${JSON.stringify(held, null, 2)}\n`;
 };

@@ -60,6 +60,15 @@ describe('a picture from a file', { timeout: 120_000 }, () => {
     }
   });
 
+  it('is not named before it is here, by whatever way', async () => {
+    const unknown = { hash: 'ab'.repeat(32), mediaType: 'image/png', width: 48, height: 32, bytes: 90 };
+    const request = { kind: 'take picture', picture: unknown, of: {}, says: '' };
+    writeFileSync(join(at.folder, 'early.json'), JSON.stringify([request]));
+    const early = await at.ask(['do', 'J-1', '--requests', 'early.json']);
+    expect(early.code).toBe(1);
+    expect(early.err).toContain('the picture itself has not arrived');
+  });
+
   it('stands in the record, which verifies, and tells nothing but the picture', async () => {
     expect((await at.ask(['record', 'J-1', '--to', 'record.html'])).code).toBe(0);
     const page = readFileSync(join(at.folder, 'record.html'), 'utf8');

@@ -32,6 +32,7 @@ export const HandOverSheet = () => {
   const [note, setNote] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();
   const pictures = useHeldPictures(job);
+  const lacking = new Set(job.pictures.map(({ picture }) => picture.hash)).size - pictures.size;
   const page = useMemo(() => pageOf(job, desk.events, pictures), [job, desk.events, pictures]);
   const hand = (event: FormEvent) => {
     event.preventDefault();
@@ -64,6 +65,13 @@ export const HandOverSheet = () => {
         </form>
       )}
       <Refused refusal={refusal} />
+      {lacking > 0 ? (
+        <p className="note" role="status">
+          {lacking === 1 ? 'One picture has' : `${lacking} pictures have`} not come to this bench: the record
+          below says so in {lacking === 1 ? 'its' : 'their'} place. Print or keep it once the store has
+          answered.
+        </p>
+      ) : null}
       <section className="part" aria-label="Record">
         <div className="row no-print">
           <h2 className="grow">Record</h2>

@@ -35,6 +35,8 @@ const pictureBox = (): PictureBox => {
   return {
     keep: async (hash, bytes) => {
       try {
+        // A browser that is short of room then asks before it clears what waits here.
+        void navigator.storage?.persist().catch(() => false);
         await within('readwrite', (store) => store.put(bytes, hash));
         return true;
       } catch {

@@ -49,7 +49,7 @@ export const useHeldPictures = ({ pictures }: OpenJob): PicturesHeld => {
         const bytes = had.get(picture.hash) ?? (await fetched(picture));
         if (bytes) had.set(picture.hash, bytes);
       }
-      if (!left && had.size > 0) setHeld(had);
+      if (!left) setHeld(had.size === 0 ? noPictures : had);
     };
     void fetchAll();
     return () => {
