@@ -22,7 +22,7 @@ const kelvin = 273.15;
  * @source  fits to a handbook table of dry air at one atmosphere, from memory; within 2 % from 0 to 400 °C
  * @example air(27).conduction // 0.026 W/(m·K)
  */
-export const air = (celsius: number) => {
+const air = (celsius: number) => {
   const warm = (celsius + kelvin) / 300;
   return { conduction: 0.0263 * warm ** 0.82, viscosity: 15.9e-6 * warm ** 1.72, prandtl: 0.7 };
 };
@@ -50,7 +50,7 @@ export const cylinderNusselt = (rayleigh: number, prandtl: number): number =>
  * @param emissivity  0 to 1
  * @returns W/(m²·K)
  * @source  Churchill and Chu (1975); Stefan and Boltzmann
- * @example heatLoss(200, 20, 0.06, 0) // 8.3 W/(m²·K)
+ * @example heatLoss(200, 20, 0.06, 0) // 8.16 W/(m²·K)
  */
 export const heatLoss = (surface: number, room: number, diameter: number, emissivity: number): number => {
   const mean = (surface + room) / 2;

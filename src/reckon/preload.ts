@@ -33,7 +33,7 @@ const yieldStress = (diameter: number, grade: Fastener['class']): number => {
  * @param friction  in the thread, 0 to 0.5
  * @returns N; the more friction, the less
  * @source  VDI 2230 Part 1, permitted assembly preload
- * @example assemblyLimit({ diameter: mm(12), pitch: mm(1.75) }, '8.8', 0.14) // 42000 N
+ * @example assemblyLimit({ diameter: mm(12), pitch: mm(1.75) }, '8.8', 0.14) // 41981 N
  */
 export const assemblyLimit = (thread: Thread, grade: Fastener['class'], friction: number): number => {
   const pitchDiameter = thread.diameter - 0.649519 * thread.pitch;

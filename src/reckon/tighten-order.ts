@@ -114,7 +114,7 @@ export const tightenOrder = (bolts: readonly Bolt[], way: Way): readonly Bolt[] 
  * @source  none: it reads
  * @example readBolts('A 0') // refused
  */
-export const readBolts = (text: string): Answer<readonly Bolt[]> => {
+const readBolts = (text: string): Answer<readonly Bolt[]> => {
   const bolts: Bolt[] = [];
   for (const entry of text
     .split(/[,;\n]/)
