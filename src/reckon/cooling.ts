@@ -14,14 +14,7 @@ export interface WarmRing {
 const stefan = 5.670374419e-8;
 const kelvin = 273.15;
 
-/**
- * What still air does at a temperature.
- *
- * @param celsius  mean of surface and air, -50 to 500 °C
- * @returns conduction, W/(m·K); kinematic viscosity, m²/s; Prandtl number
- * @source  fits to a handbook table of dry air at one atmosphere, from memory; within 2 % from 0 to 400 °C
- * @example air(27).conduction // 0.026 W/(m·K)
- */
+/** Still air at a temperature: fits to a handbook table at one atmosphere, from memory; within 2 % from 0 to 400 °C. */
 const air = (celsius: number) => {
   const warm = (celsius + kelvin) / 300;
   return { conduction: 0.0263 * warm ** 0.82, viscosity: 15.9e-6 * warm ** 1.72, prandtl: 0.7 };

@@ -91,7 +91,7 @@ const spiral = (bolts: readonly Bolt[]): readonly Bolt[] => {
  * @param way    centre out for heads, crosswise for flanges and covers, spiral for large plates
  * @returns every bolt once; slacken in the reverse order
  * @source  common practice, no source; crosswise on a ring as the star patterns of ASME PCC-1 (from memory)
- * @example tightenOrder([{ name: 'A', x: 0, y: 0 }, { name: 'B', x: 9, y: 0 }, { name: 'C', x: 4, y: 0 }], 'centre out').map(({ name }) => name).join('') // 'CBA'
+ * @example tightenOrder([{ name: 'A', x: 0, y: 0 }, { name: 'B', x: 9, y: 0 }, { name: 'C', x: 4, y: 0 }], 'centre out').map(({ name }) => name).join('') // 'CAB'
  */
 export const tightenOrder = (bolts: readonly Bolt[], way: Way): readonly Bolt[] => {
   switch (way) {
@@ -106,14 +106,7 @@ export const tightenOrder = (bolts: readonly Bolt[], way: Way): readonly Bolt[] 
   }
 };
 
-/**
- * Bolts as they are written: name, x and y, with commas between.
- *
- * @param text  `A 0 0, B 90 0, C 45 60`, mm
- * @returns the bolts; refuses what cannot be read, two of one name or at one place, and more than 200
- * @source  none: it reads
- * @example readBolts('A 0') // refused
- */
+/** Bolts as they are written, mm: `A 0 0, B 90 0`; refuses what cannot be read, twins, and more than 200. */
 const readBolts = (text: string): Answer<readonly Bolt[]> => {
   const bolts: Bolt[] = [];
   for (const entry of text
