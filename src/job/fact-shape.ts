@@ -4,8 +4,8 @@ import { factReader, now } from '../journal/fact-reader.ts';
 import { note, plain, typed, words } from '../journal/shape.ts';
 import { day, instrumentShape } from '../register/instrument-shape.ts';
 import { slipChance } from '../register/slip-chance-shape.ts';
-import { cents, taxShape } from '../register/workshop-shape.ts';
 import type { Fact, FactKind } from './event.ts';
+import { choice, offerShape } from './offer-shape.ts';
 
 const count = z.int().min(0).max(1_000_000);
 
@@ -36,32 +36,8 @@ const findingFirst = z.strictObject({
   mayGoBack: z.boolean(),
   says: note,
 });
-const choice = z.strictObject({
-  slot: words,
-  option: plain(600),
-  says: note,
-  cents: z.int().min(0).max(1_000_000_000),
-});
 
 const agreedFirst = z.strictObject({ name: words, how: note });
-const offeredPlan = z.strictObject({
-  name: z.string().max(1),
-  title: words,
-  choices: z.array(choice.extend({ what: words, why: note })).max(1000),
-  cents: z.int(),
-  days: z.number(),
-  hours: z.number(),
-  labour: z
-    .array(
-      z.strictObject({
-        says: words,
-        cents,
-        hours: typed.exactOptional(),
-        rate: cents.exactOptional(),
-      }),
-    )
-    .max(50),
-});
 const crackTest = z.strictObject({
   by: z.enum(['dye penetrant', 'magnetic particles', 'pressure']),
   showed: z.enum(['no crack', 'a crack']),
@@ -159,16 +135,7 @@ const shapes = {
     days: z.number(),
     hours: z.number(),
   }),
-  'offer made': z.strictObject({
-    number: z.int().min(1),
-    shop: z.strictObject({ name: words, address: z.array(words).max(10) }),
-    plans: z.array(offeredPlan).max(3),
-    taxes: z.array(taxShape).max(10),
-    currency: words,
-    validUntil: day,
-    terms: plain(8000),
-    token: z.string().regex(/^[A-Za-z0-9_-]{32,64}$/, 'a link ends in 32 letters and digits at least'),
-  }),
+  'offer made': offerShape,
   'owner agreed': agreedFirst.extend({
     offer: z
       .strictObject({ number: z.int().min(1), plan: z.string().max(1), by: z.enum(['link', 'note']) })
