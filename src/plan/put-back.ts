@@ -1,25 +1,16 @@
 /** @module Whether a used part may go back, with the hours it has left, or why not. */
 import { figureText, shownIn } from '../engine/shown-in.ts';
-import { judge } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
 import { lifeBySize } from './hours-left.ts';
+import { judgedOf } from './judged-by.ts';
 import { countedOnShare, hoursLasting, type Life, lasts, shortestOf, usualLifeOf } from './life.ts';
 import type { PlanQuestion } from './question.ts';
-import { judgingPlaces, type Slot } from './slot.ts';
+import type { Slot } from './slot.ts';
 
 export type PutBack =
   | { readonly kind: 'open'; readonly life: Life; readonly reason: string }
   | { readonly kind: 'barred'; readonly says: string }
   | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
-
-/** Everything that speaks on whether a slot goes back. */
-const judgedOf = ({ sheet }: PlanQuestion, slot: Slot): readonly Judged[] =>
-  slot.component.judgedBy.flatMap((name) => {
-    const characteristic = sheet.engine.characteristics.get(name);
-    return characteristic
-      ? judgingPlaces(sheet.engine, slot, characteristic.at).map((place) => judge(sheet, name, place))
-      : [];
-  });
 
 const titled = ({ sheet }: PlanQuestion, { characteristic, place }: Judged): string =>
   `${sheet.engine.characteristics.get(characteristic)?.title ?? characteristic} at ${place}`;
@@ -71,7 +62,7 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
       !mayGoBack && name === component.name && slot.places.some(({ id }) => id === place),
   );
   if (found) return { kind: 'barred', says: `found at ${found.place}: ${found.says}` };
-  const judged = judgedOf(question, slot);
+  const judged = judgedOf(question.sheet, slot);
   for (const verdict of ['outside', 'not yet known', 'unsure'] as const) {
     const such = judged.filter((each) => each.verdict === verdict);
     const first = such[0];

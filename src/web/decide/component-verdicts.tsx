@@ -1,17 +1,9 @@
 /** @module Verdicts drawn together by component: what speaks for putting it back and what against. */
-import type { Component } from '../../engine/engine-type.ts';
-import { judge } from '../../measure/judge.ts';
-import { placesOf } from '../../measure/scheme.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Judged, Verdict } from '../../measure/verdict-model.ts';
+import { judgedByComponent } from '../../plan/judged-by.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { VerdictWords } from '../shell/verdict-words.tsx';
-
-const judgedOf = (sheet: Sheet, component: Component): readonly Judged[] =>
-  component.judgedBy.flatMap((name) => {
-    const known = sheet.engine.characteristics.get(name);
-    return known ? placesOf(sheet.engine, known).map(({ id }) => judge(sheet, name, id)) : [];
-  });
 
 const order: readonly Verdict[] = ['outside', 'unsure', 'not yet known', 'within'];
 
@@ -47,6 +39,7 @@ const Counted = ({
 
 export const ComponentVerdicts = () => {
   const { sheet } = useJob();
+  const byComponent = judgedByComponent(sheet);
   return (
     <div className="scroll">
       <table>
@@ -63,7 +56,7 @@ export const ComponentVerdicts = () => {
         </thead>
         <tbody>
           {[...sheet.engine.components.values()].map((component) => {
-            const judged = judgedOf(sheet, component);
+            const judged = byComponent.get(component.name) ?? [];
             return (
               <tr key={component.name}>
                 <th scope="row">{component.title}</th>
