@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
-import { type Alike, firstToGo, hoursAt, survivalOfAll } from './first-to-go.ts';
+import { hoursAt } from '../quantity/falls-to.ts';
+import { type Alike, firstToGo, survivalOfAll } from './first-to-go.ts';
 
 const exponential = (mean: number, count = 1): Alike => ({ survival: (run) => Math.exp(-run / mean), count });
 const weibull = (scale: number, shape: number, count = 1): Alike => ({

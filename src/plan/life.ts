@@ -1,10 +1,10 @@
 /** @module How long a part lasts: a distribution of hours, as plain data, and the hours that a plan may promise of it. */
 import type { Component } from '../engine/engine-type.ts';
 import { type Hours, hours } from '../quantity/brand.ts';
+import { hoursAt, longest } from '../quantity/falls-to.ts';
 import { normalQuantile } from '../quantity/normal.ts';
 import { studentCumulative, studentQuantile } from '../quantity/student.ts';
 import { type WearSoFar, wearLasts } from '../reckon/remaining-hours.ts';
-import { hoursAt, longest } from './first-to-go.ts';
 
 /** Of a new or machined one: the logarithm of the hours is normal, or Student's where it rests on few engines. */
 export interface UsualLife {

@@ -4,6 +4,7 @@ import { assignReckoning } from './assign-reckoning.ts';
 import { clearanceReckoning } from './clearance.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
+import { economicLimitReckoning } from './economic-limit.ts';
 import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
 import { readAll } from './given.ts';
@@ -15,6 +16,7 @@ import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
 import { preloadReckoning } from './preload.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
+import { remainingHoursReckoning } from './remaining-hours-reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
 import { ringGapReckoning } from './ring-gap-from-bore.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
@@ -47,6 +49,8 @@ export const reckonings: readonly Reckoning[] = [
   regrindSizeReckoning,
   reboreSizeReckoning,
   assignReckoning,
+  remainingHoursReckoning,
+  economicLimitReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

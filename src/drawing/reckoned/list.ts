@@ -4,6 +4,7 @@ import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
 import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
+import { economicLimitPicture, remainingHoursPicture } from './life.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
@@ -38,4 +39,6 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
   assign: assignPicture,
+  'remaining-hours': remainingHoursPicture,
+  'economic-limit': economicLimitPicture,
 };
