@@ -34,9 +34,12 @@ const priceIn = ({ texts }: Values, key: string): Answer<number> => {
 };
 
 /**
- * The two ways as given.
+ * The two ways as given to the sum.
  *
- * @internal
+ * @param values  read by the sum's list of inputs
+ * @returns prices in the shop's currency, hours; refuses what is no price, and prices and hours of nothing
+ * @source  none: it looks up
+ * @example waysGiven({ quantities: {}, texts: { repair: 'much' } }) // refused
  */
 export const waysGiven = (values: Values): Answer<{ readonly repair: Way; readonly replacement: Way }> => {
   const repair = priceIn(values, 'repair');

@@ -9,9 +9,12 @@ const length = (key: string, title: string, example: string) =>
   ({ kind: 'quantity', key, title, dimension: 'length', range: 'any', example }) as const;
 
 /**
- * What is known of the wear, from what was given.
+ * What is known of the wear, from what was given to the sum.
  *
- * @internal
+ * @param values  read by the sum's list of inputs
+ * @returns sizes in mm, hours; it wears towards the side on which the limit lies
+ * @source  none: it looks up
+ * @example wearGiven({ quantities: { size: certain(54.95), 'made-least': certain(54.97), 'made-greatest': certain(54.99), limit: certain(54.93), run: certain(6000), scatter: certain(0.25) }, texts: {} }).wears // 'smaller'
  */
 export const wearGiven = (values: Values): WearSoFar => {
   const figure = (key: string): number => quantityOf(values, key).value;
