@@ -1,7 +1,7 @@
 /** @module What doubts must come to on worn engines that they were not made from: found, told rightly, and seldom false. */
 import { describe, expect, it } from 'vitest';
 import { quillfeather } from '../../test/engines/demo-engines.ts';
-import { type Tally, tryHonest, trySlip } from '../../test/engines/doubt-trial.ts';
+import { instrumentOf, type Tally, tryHonest, trySlip } from '../../test/engines/doubt-trial.ts';
 import { setSlips, tryHonestSets, trySet } from '../../test/engines/set-trial.ts';
 import { kinds } from '../../test/engines/slipped-reading.ts';
 import { seeded } from '../../test/engines/worn-engine.ts';
@@ -78,6 +78,48 @@ describe('gross slips in the very first reading', () => {
     expect(all.found / all.told).toBeGreaterThanOrEqual(0.98);
     expect(all.right / all.found).toBeGreaterThanOrEqual(0.98);
   }, 120_000);
+});
+
+describe('sizes of a former overhaul', () => {
+  const single = ['piston-diameter', 'end-float'];
+  const tried = (name: string, withFormer: boolean) =>
+    together(
+      kinds.map((kind) =>
+        trySlip(
+          engine,
+          of(name),
+          kind,
+          2 * engines,
+          'whole scheme',
+          seeded(81),
+          instrumentOf(of(name)),
+          withFormer,
+        ),
+      ),
+    );
+
+  it('find more of the gross slips where a place has one reading: 995 in 1000', () => {
+    const [without, withThem] = [false, true].map((known) =>
+      together(single.map((name) => ({ ...tried(name, known), untold: 0, untoldFound: 0 }))),
+    );
+    const found = (of: typeof without) => (of?.found ?? 0) / (of?.told ?? 1);
+    expect(withThem?.told).toBeGreaterThan(800);
+    expect(found(withThem)).toBeGreaterThanOrEqual(0.995);
+    expect(found(withThem)).toBeGreaterThan(found(without));
+    expect((withThem?.right ?? 0) / (withThem?.found ?? 1)).toBeGreaterThanOrEqual(0.98);
+  }, 120_000);
+
+  it.each([...schemes, ...single])(
+    'let honest readings of %s be doubted less than once in 200',
+    (name) => {
+      const instrument = instrumentOf(of(name));
+      const whole = tryHonest(engine, of(name), 2 * engines, 'whole scheme', seeded(82), instrument, true);
+      const entered = tryHonest(engine, of(name), engines, 'every entry', seeded(83), instrument, true);
+      expect(whole.doubted / whole.honest).toBeLessThanOrEqual(0.005);
+      expect(entered.doubted / entered.honest).toBeLessThanOrEqual(0.005);
+    },
+    120_000,
+  );
 });
 
 describe('honest readings', () => {
