@@ -2,7 +2,7 @@
 import type { CrackTestBy, Does } from '../engine/engine-type.ts';
 import type { JournalEvent } from '../journal/event.ts';
 import type { DecisionRule } from '../measure/decision-rule.ts';
-import type { FormerOverhaul } from '../measure/former.ts';
+import type { FormerOverhaul } from '../measure/former-overhaul.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { SlipChance } from '../measure/slips/priors.ts';

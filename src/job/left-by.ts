@@ -1,7 +1,7 @@
 /** @module How a job left its engine: sizes as they went, for the next overhaul of the same engine to start from. */
 import type { EngineType } from '../engine/engine-type.ts';
 import { quantityOf } from '../engine/shown-in.ts';
-import type { FormerCell, FormerOverhaul } from '../measure/former.ts';
+import type { FormerCell, FormerOverhaul } from '../measure/former-overhaul.ts';
 import { judgeCell } from '../measure/judge.ts';
 import { cellsOf, placesOf } from '../measure/scheme.ts';
 import { formatFigure } from '../quantity/figure.ts';

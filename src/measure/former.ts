@@ -2,29 +2,9 @@
 import type { Characteristic, EngineType } from '../engine/engine-type.ts';
 import { quantityOf } from '../engine/shown-in.ts';
 import { amountOf, type Typed, typedText } from '../quantity/typed.ts';
+import type { FormerCell, FormerOverhaul } from './former-overhaul.ts';
 import { type Cell, cellKey } from './reading.ts';
 import type { Sheet } from './sheet.ts';
-
-/** How a cell was left. */
-export interface FormerCell {
-  readonly cell: Cell;
-  /** Whether the part was machined or renewed then, so that it has worn only since. */
-  readonly anew: boolean;
-  /** Missing where nobody measured the new or machined part. */
-  readonly size?: Typed;
-  /** Half the width of its 95 % coverage interval. */
-  readonly expanded?: Typed;
-}
-
-export interface FormerOverhaul {
-  /** The job's number. */
-  readonly number: string;
-  /** The day on which it was handed over. */
-  readonly on: string;
-  /** Hours that the engine had run when it came in then. */
-  readonly hoursRun: Typed;
-  readonly cells: readonly FormerCell[];
-}
 
 /** In the core's units. */
 export interface FormerSize {
@@ -45,7 +25,7 @@ const cellsOf = (former: FormerOverhaul): ReadonlyMap<string, FormerCell> => {
 };
 
 /** How a cell was left at the former overhaul; undefined where there was none, or the cell was not read then. */
-export const formerCellAt = ({ former }: Pick<Sheet, 'former'>, cell: Cell): FormerCell | undefined =>
+const formerCellAt = ({ former }: Pick<Sheet, 'former'>, cell: Cell): FormerCell | undefined =>
   former && cellsOf(former).get(cellKey(cell));
 
 const amount = (typed: Typed | undefined, characteristic: Characteristic | undefined): number | undefined => {

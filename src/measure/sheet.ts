@@ -1,7 +1,7 @@
 /** @module The measuring sheet of one engine: everything that verdicts and doubts are computed from. */
 import type { EngineType } from '../engine/engine-type.ts';
 import type { DecisionRule } from './decision-rule.ts';
-import type { FormerOverhaul } from './former.ts';
+import type { FormerOverhaul } from './former-overhaul.ts';
 import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
 import type { Priors } from './slips/priors.ts';

@@ -16,7 +16,7 @@ export interface Since {
 }
 
 /** A part is changed between two overhauls and nobody wrote it down, once in fifty: common practice, no source. */
-export const changedUnnoted = 0.02;
+const changedUnnoted = 0.02;
 
 /** Two in ten wear as if nobody knew the hours: common practice, no source. */
 const fast = 0.2;

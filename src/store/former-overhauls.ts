@@ -2,7 +2,7 @@
 import { replay } from '../job/evolve.ts';
 import type { JobLine } from '../job/job-line.ts';
 import { leftBy, sameEngine } from '../job/left-by.ts';
-import type { FormerOverhaul } from '../measure/former.ts';
+import type { FormerOverhaul } from '../measure/former-overhaul.ts';
 import type { JournalStore } from './journal-store.ts';
 
 /** @param but  a job that is not looked at: the one that they are for */

@@ -1,6 +1,7 @@
 /** @module The former overhaul whose sizes a job takes with it, as it is named in the terminal. */
 import type { EngineType } from '../engine/engine-type.ts';
-import { type FormerOverhaul, fittingTo } from '../measure/former.ts';
+import { fittingTo } from '../measure/former.ts';
+import type { FormerOverhaul } from '../measure/former-overhaul.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { formerOverhauls } from '../store/former-overhauls.ts';
 import type { Store } from '../store/sql-store.ts';

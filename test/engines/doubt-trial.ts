@@ -2,7 +2,7 @@
 import { instruments } from '../../demo/instruments.ts';
 import type { Characteristic, EngineType } from '../../src/engine/engine-type.ts';
 import { doubtsOf } from '../../src/measure/doubts.ts';
-import type { FormerOverhaul } from '../../src/measure/former.ts';
+import type { FormerOverhaul } from '../../src/measure/former-overhaul.ts';
 import type { Instrument } from '../../src/measure/instrument.ts';
 import type { Reading } from '../../src/measure/reading.ts';
 import { layOut } from '../../src/measure/sheet.ts';

@@ -1,7 +1,8 @@
 /** @module Former overhauls of an engine that the shop knows by its type and plate, and whether their sizes are brought. */
 import { useQuery } from '@tanstack/react-query';
 import type { RequestOf } from '../../job/command.ts';
-import { type FormerOverhaul, formerWords } from '../../measure/former.ts';
+import { formerWords } from '../../measure/former.ts';
+import type { FormerOverhaul } from '../../measure/former-overhaul.ts';
 import type { Action } from '../shell/action.ts';
 import { Choice } from '../shell/field.tsx';
 
