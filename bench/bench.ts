@@ -19,7 +19,7 @@ export interface Bench {
   readonly run: () => Promise<readonly BenchRow[]>;
 }
 
-type Work = () => unknown;
+export type Work = () => unknown;
 
 const middle = (figures: readonly number[]): number => {
   const sorted = [...figures].sort((a, b) => a - b);

@@ -1,15 +1,23 @@
-/** @module The plan: from readings to the proved optimum in the program, against command-line solvers on the same model. */
+/** @module Plans: from readings to the proved optimum, against command-line solvers; growth, many offers, the trade-off. */
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Sheet } from '../src/measure/sheet.ts';
+import { everything } from '../src/plan/best.ts';
+import { finderOf } from '../src/plan/finder.ts';
+import { modelOf } from '../src/plan/model.ts';
+import { optionsOf } from '../src/plan/options.ts';
 import { planEngine } from '../src/plan/plan.ts';
+import type { Option, Solve } from '../src/plan/plan-model.ts';
 import type { PlanQuestion } from '../src/plan/question.ts';
+import { slotsOf } from '../src/plan/slot.ts';
+import { tradeOffOf } from '../src/plan/trade-off.ts';
 import { hours } from '../src/quantity/brand.ts';
 import { highsSolver } from '../src/solver/highs.ts';
 import { wornEngineOf } from '../test/engines/many-cylinders.ts';
 import { lacking } from '../test/outside/program.ts';
-import { type BenchRow, inTurns } from './bench.ts';
+import { type BenchRow, inTurns, type Work } from './bench.ts';
 
 export const name = 'plan';
 
@@ -21,56 +29,146 @@ const solvers: readonly { readonly command: string; readonly args: (file: string
 
 const isHere = (command: string): boolean => spawnSync('which', [command], { stdio: 'ignore' }).status === 0;
 
-const planBench = async (cylinders: number, folder: string): Promise<readonly BenchRow[]> => {
-  const question: PlanQuestion = {
-    sheet: wornEngineOf(cylinders),
-    findings: [],
-    hoursRun: hours(6_000),
-    demands: { hours: 4_000 },
-  };
-  const solve = await highsSolver();
+/** Nothing that was reckoned of the readings before is known again. */
+const asNew = (sheet: Sheet): Sheet => ({ ...sheet, engine: { ...sheet.engine } });
+
+const questionOn = (sheet: Sheet): PlanQuestion => ({
+  sheet,
+  findings: [],
+  hoursRun: hours(6_000),
+  demands: { hours: 4_000 },
+});
+
+/** Every offer by as many suppliers, at other prices and days. */
+const manySuppliers = (sheet: Sheet, suppliers: number): Sheet => ({
+  ...sheet,
+  engine: {
+    ...sheet.engine,
+    offers: sheet.engine.offers.flatMap((offer) =>
+      Array.from({ length: suppliers }, (_, index) => ({
+        ...offer,
+        supplier: `${offer.supplier} ${index + 1}`,
+        cents: Math.round(offer.cents * (1 + ((index * 7) % suppliers) * 0.013)),
+        days: offer.days + ((index * 5) % 3),
+      })),
+    ),
+  },
+});
+
+/** The models that a general solver is handed for a question, one a stage of the choice. */
+const modelsOf = async (question: PlanQuestion, solve: Solve): Promise<readonly string[]> => {
   const models: string[] = [];
-  const planned = await planEngine(question, async (model) => {
-    models.push(model);
-    return solve(model);
-  });
-  if (planned.kind !== 'plan') throw new Error(`the engine of ${cylinders} cylinders has no plan`);
-  const files = models.map((model, at) => {
-    const file = join(folder, `plan-${cylinders}-${at}.lp`);
+  const planned = await planEngine(
+    question,
+    async (model) => {
+      models.push(model);
+      return solve(model);
+    },
+    { widest: 0 },
+  );
+  if (planned.kind !== 'plan') throw new Error('the engine has no plan');
+  return models;
+};
+
+/** From the options on: the model built and its optimum proved. */
+const fromOptions = ({ sheet, demands }: PlanQuestion, options: readonly Option[], solve: Solve): Work => {
+  const { engine } = sheet;
+  return () => {
+    const slots = slotsOf(engine);
+    return finderOf(slots, modelOf(engine, slots, [...options], demands), solve)(everything);
+  };
+};
+
+const againstSolvers = async (
+  what: string,
+  sheet: Sheet,
+  folder: string,
+  solve: Solve,
+): Promise<readonly BenchRow[]> => {
+  const question = questionOn(sheet);
+  const files = (await modelsOf(question, solve)).map((model, at) => {
+    const file = join(folder, `${what.replaceAll(/\W+/g, '-')}-${at}.lp`);
     writeFileSync(file, model);
     return file;
   });
-  const choices = models[0]?.match(/^ x\d+$/gm)?.length ?? 0;
+  const { options } = optionsOf(question);
+  const planning = fromOptions(question, options, solve);
   const rows: BenchRow[] = [];
   for (const { command, args } of solvers.filter((solver) => isHere(solver.command))) {
-    const { ours, other } = await inTurns(
-      () => planEngine(question, solve),
-      () => {
-        for (const file of files) {
-          const { status } = spawnSync(command, args(file), { stdio: 'ignore' });
-          if (status !== 0) throw new Error(`${command} ended with code ${status}`);
-        }
-      },
-      5,
-    );
-    rows.push({
-      what: `plan of ${cylinders} cylinders, ${choices} options, readings to proved plan`,
-      against: `${command} on the same ${models.length} models`,
+    const theirs = (asked: readonly string[]) => () => {
+      for (const file of asked) {
+        const { status } = spawnSync(command, args(file), { stdio: 'ignore' });
+        if (status !== 0) throw new Error(`${command} ended with code ${status}`);
+      }
+    };
+    const same = `${command} on the same ${files.length} models, to the same plan`;
+    const cheapest = `${command} on the first of them, to its cost alone`;
+    const row = async (from: string, against: string, work: Work, other: Work): Promise<BenchRow> => ({
+      what: `${what}, ${options.length} options, ${from} to proved plan`,
+      against,
       unit: 'ms',
-      ours,
-      other,
-      note: 'ours judges the readings and builds the models too; theirs starts a process for each',
+      ...(await inTurns(work, other, 7)),
     });
+    rows.push(
+      await row('options', same, planning, theirs(files)),
+      await row('options', cheapest, planning, theirs(files.slice(0, 1))),
+      await row('readings', same, () => planEngine(questionOn(asNew(sheet)), solve), theirs(files)),
+    );
   }
   return rows;
+};
+
+/** Time for each option: no more for twenty cylinders than for one. */
+const growth = async (solve: Solve): Promise<BenchRow> => {
+  const [one, twenty] = [1, 20].map((cylinders) => {
+    const question = questionOn(wornEngineOf(cylinders));
+    const { options } = optionsOf(question);
+    return { count: options.length, plan: fromOptions(question, options, solve) };
+  });
+  if (!one || !twenty) throw new Error('no engine to be planned');
+  const { ours, other } = await inTurns(twenty.plan, one.plan, 15);
+  return {
+    what: `plan of 20 cylinders, ${twenty.count} options, options to proved plan, for each option`,
+    against: `1 cylinder, ${one.count} options; at 1 or below growth is no worse than linear`,
+    unit: 'ms',
+    ours: ours / twenty.count,
+    other: other / one.count,
+  };
+};
+
+const wholeTradeOff = async (solve: Solve): Promise<BenchRow> => {
+  const sheet = wornEngineOf(6);
+  const ask = () => tradeOffOf({ ...questionOn(asNew(sheet)), demands: {} }, solve);
+  const found = await ask();
+  if (found.kind !== 'trade-off') throw new Error('the engine has no trade-off');
+  const { ours } = await inTurns(ask, () => undefined, 5);
+  return {
+    what: `complete trade-off of 6 cylinders, ${found.plans.length} plans`,
+    against: 'one second',
+    unit: 'ms',
+    ours,
+    other: 1_000,
+  };
 };
 
 export const run = async (): Promise<readonly BenchRow[]> => {
   const lacks = lacking('glpsol');
   if (lacks) throw new Error(lacks);
   const folder = mkdtempSync(join(tmpdir(), 'endfloat-bench-plan-'));
+  const solve = await highsSolver();
   try {
-    return [...(await planBench(6, folder)), ...(await planBench(16, folder))];
+    return [
+      ...(await againstSolvers('plan of 6 cylinders', wornEngineOf(6), folder, solve)),
+      ...(await againstSolvers('plan of 16 cylinders', wornEngineOf(16), folder, solve)),
+      ...(await againstSolvers(
+        'plan of 6 cylinders, 432 offers',
+        manySuppliers(wornEngineOf(6), 12),
+        folder,
+        solve,
+      )),
+      await growth(solve),
+      await wholeTradeOff(solve),
+    ];
   } finally {
     rmSync(folder, { recursive: true });
   }
