@@ -35,10 +35,13 @@ export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Pos
   const fits = options.flatMap(({ fits: own = [] }) => own.map(({ hours }) => hours));
   const lives = [...new Set([...options.map(({ hours }) => hours), ...fits])].sort((a, b) => a - b);
   /** Fits that wear out sooner are ruled out by rows; without any, options alone tell how long a plan lasts. */
+  const known = new Map([[0, find]]);
   const findLasting = (hours: number): FindBest => {
-    if (!fits.some((each) => each > 0 && each < hours)) return find;
+    const sooner = fits.filter((each) => each > 0 && each < hours).length;
     const rows = [...model.rows, ...fitRows(options, hours)];
-    return finderOf(slots, { ...model, rows }, solve, effort);
+    const found = known.get(sooner) ?? finderOf(slots, { ...model, rows }, solve, effort);
+    known.set(sooner, found);
+    return found;
   };
   return {
     kind: 'posed',
