@@ -1,4 +1,6 @@
 /** @module The engine that has gone home with its record: barrel bored, big end shells renewed, run in, handed over. */
+
+import { fittingOf } from '../../src/job/fitting.ts';
 import { makeOffer } from '../../src/job/offering.ts';
 import { awaitedOf } from '../../src/job/order/here.ts';
 import { orderListOf, placeOrder } from '../../src/job/order/order-list.ts';
@@ -72,6 +74,27 @@ const receiveAll = async (job: Story): Promise<void> => {
       });
   }
   await readFrom(job, fitter, './readings/mudlark-built.csv');
+};
+
+/** The piston that came, and two of its size from the shelf: the one whose skirt suits the bored barrel best goes in. */
+const choosePiston = (job: Story): void => {
+  for (const [part, text] of [
+    ['K1', '78.419'],
+    ['K2', '78.426'],
+    ['K3', '78.433'],
+  ] as const)
+    job.tell(fitter, 4, {
+      kind: 'measure part',
+      component: 'pistons',
+      part,
+      size: '0.50',
+      readings: [{ typed: mm(text), instrument: 'mic-75-100' }],
+    });
+  const fit = fittingOf(job.job(), 'pistons');
+  if (fit.kind === 'refused' || fit.value.set.kind === 'refused' || fit.value.set.value.kind === 'lacking')
+    throw new Error('one of the three pistons suits the barrel');
+  const places = fit.value.set.value.fits.map(({ place, parts }) => ({ place, parts }));
+  job.tell(fitter, 3, { kind: 'assign parts', component: 'pistons', places });
 };
 
 const fitPacks = (job: Story): void => {
@@ -153,6 +176,7 @@ export const finished = async (solve: Solve): Promise<Story> => {
   const job = await decided(solve);
   orderAll(job);
   await receiveAll(job);
+  choosePiston(job);
   signAll(job, fitter, ['build']);
   job.tell(fitter, 10, {
     kind: 'count shims',

@@ -4,6 +4,7 @@ import { pumpPacksOf } from '../../job/pumps.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../shell/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
+import { Fittings } from './fitting.tsx';
 import { Packs } from './packs.tsx';
 import { ShimBox } from './shim-box.tsx';
 
@@ -31,6 +32,7 @@ export const BuildSheet = () => {
         }
         right={`${done} of ${operations.length} signed; ${fitted.length} of ${packs.pumps.length} packs fitted${off > 0 ? `, ${off} outside tolerance` : ''}`}
       />
+      <Fittings />
       {packs.timing ? <ShimBox timing={packs.timing} /> : null}
       <Packs packs={packs} />
       <section className="part" aria-label="Operations">
