@@ -1,8 +1,8 @@
 /** @module The loose parts of a component: measured one after another, listed, set aside. */
 import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { kindOf } from '../../engine/instrument-kind.ts';
 import type { ComponentFit } from '../../job/fitting.ts';
-import { kindOf } from '../../measure/instrument-kind.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { expanded } from '../../quantity/uncertain.ts';
 import { knownText } from '../../record/figure-text.ts';
