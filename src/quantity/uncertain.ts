@@ -125,16 +125,26 @@ export const correlation = (a: Uncertain, b: Uncertain): number => {
   return product === 0 ? 0 : Math.max(-1, Math.min(1, covariance(a, b) / product));
 };
 
+/** A standard uncertainty, and how well it is known. */
+type Part = Pick<Term, 'share' | 'freedom'>;
+
 /** Terms with those of one pool as one, of the least degrees of freedom among them. */
-const pooled = (terms: readonly Term[]): readonly Term[] => {
-  const sums = new Map<string, Term>();
+const pooled = (terms: readonly Term[]): readonly Part[] => {
+  const alone: Part[] = [];
+  const sums = new Map<string, Part>();
   for (const term of terms) {
-    const key = term.pool ?? `one ${term.name}`;
-    const before = sums.get(key);
-    const share = before ? Math.hypot(before.share, term.share) : term.share;
-    sums.set(key, { ...term, share, freedom: Math.min(term.freedom, before?.freedom ?? Infinity) });
+    const { pool, share, freedom } = term;
+    if (pool === undefined) {
+      alone.push(term);
+      continue;
+    }
+    const before = sums.get(pool);
+    const sum = before
+      ? { share: Math.hypot(before.share, share), freedom: Math.min(freedom, before.freedom) }
+      : term;
+    sums.set(pool, sum);
   }
-  return [...sums.values()];
+  return [...alone, ...sums.values()];
 };
 
 /**
