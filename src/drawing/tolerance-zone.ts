@@ -20,6 +20,8 @@ export interface Zone {
   /** Half width of the 95 % interval. */
   readonly expanded?: number;
   readonly verdict: Verdict;
+  /** What the zone is called where nothing may wear; `as made, and to go back` where it is left out. */
+  readonly called?: string;
   /** Millimetres where it is left out. */
   readonly shown?: ShownIn;
 }
@@ -208,7 +210,13 @@ export const toleranceZone = (zone: Zone): SvgNode => {
           boxed(made, { fill: pens.paper }),
           ...limitLines(limits.new, made, 1.2),
           hatched(made, 6, 'falling', pens.ink),
-          ...bandLabels(alike ? 'as made, and to go back' : 'as made', limits.new, at, 70, shown),
+          ...bandLabels(
+            alike ? (zone.called ?? 'as made, and to go back') : 'as made',
+            limits.new,
+            at,
+            70,
+            shown,
+          ),
         ]
       : []),
     ...measured(zone, at, from, to),

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ask, lacking } from '../../test/outside/program.ts';
-import { inwardLimits, inwardText } from './inward.ts';
+import { inwardBare, inwardLimits, inwardText } from './inward.ts';
 
 const mm = (text: string) => ({ text, unit: 'mm' });
 const inch = (text: string) => ({ text, unit: 'in' });
@@ -92,6 +92,10 @@ describe('limits in both units', () => {
     expect(inwardText({ greatest: '0.0011' }, 'in')).toBe('at most 0.0011 in');
     expect(inwardText({ least: '1' }, 'mm')).toBe('at least 1 mm');
     expect(inwardText({}, 'mm')).toBe('');
+    expect(inwardBare({ least: '2.1544', greatest: '2.1551' })).toBe('2.1544 to 2.1551');
+    expect(inwardBare({ least: '1' })).toBe('at least 1');
+    expect(inwardBare({ greatest: '1' })).toBe('at most 1');
+    expect(inwardBare({})).toBe('');
     expect(inwardLimits({ least: mm('?') }, 'in')).toEqual({});
   });
 });

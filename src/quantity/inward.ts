@@ -102,3 +102,6 @@ export const inwardText = ({ least, greatest }: InwardLimits, unit: 'mm' | 'in')
   if (least !== undefined) return `at least ${least} ${unit}`;
   return greatest === undefined ? '' : `at most ${greatest} ${unit}`;
 };
+
+/** `2.1544 to 2.1551`, where the unit stands at the head of the column. */
+export const inwardBare = (limits: InwardLimits): string => inwardText(limits, 'in').replaceAll(' in', '');

@@ -10,7 +10,7 @@ import {
   machiningLimits,
 } from '../job/order/machine-shop.ts';
 import { formatFigure } from '../quantity/figure.ts';
-import { inwardText } from '../quantity/inward.ts';
+import { inwardBare, inwardText } from '../quantity/inward.ts';
 import { typedText } from '../quantity/typed.ts';
 import { type Cell, paperPage, plate, table, words } from './paper.ts';
 
@@ -70,8 +70,8 @@ const partHtml = ({ line, characteristic, finished, places, machining }: Machine
     { says: place.title },
     figure(place.from === undefined ? 'not measured' : knownText(place.from.least)),
     figure(place.from === undefined ? '' : knownText(place.from.greatest)),
-    figure(inwardText(finished.mm, 'mm')),
-    figure(inwardText(finished.in, 'in')),
+    figure(inwardBare(finished.mm)),
+    figure(inwardBare(finished.in)),
     figure(comesOffText(place)),
     { says: '' },
   ]);
@@ -79,7 +79,7 @@ const partHtml = ({ line, characteristic, finished, places, machining }: Machine
 <h2>${words(line.says)}</h2>
 ${table(
   `${characteristic.title}, place by place`,
-  ['Place', 'Measured least, mm', 'greatest, mm', 'Finished to', 'in inches', 'Comes off', 'Made'],
+  ['Place', 'Measured least, mm', 'Greatest, mm', 'Finish to, mm', 'Finish to, in', 'Comes off', 'Made'],
   rows,
 )}${plate(termsOf(machining))}</section>
 `;

@@ -49,7 +49,7 @@ describe("the machine shop's instruction on paper", () => {
     const { open } = toOrder();
     const page = text(machineShopPage(open, machineShopSheetsOf(open)));
     expect(page).toMatch(
-      /main bearing 1 49\.920 ± 0\.00\d 49\.930 ± 0\.00\d 49\.725 mm to 49\.740 mm 1\.9577 in to 1\.9582 in 0\.180 to 0\.205 mm/,
+      /main bearing 1 49\.920 ± 0\.00\d 49\.930 ± 0\.00\d 49\.725 to 49\.740 1\.9577 to 1\.9582 0\.180 to 0\.205 mm/,
     );
     expect(page).toContain('Finish Ra 0.4 µm at most');
     expect(page).toContain('Fillet 2.0 mm to 2.4 mm (0.0788 in to 0.0944 in)');

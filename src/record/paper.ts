@@ -38,6 +38,7 @@ ${rows
 
 const style = `
 @page { @bottom-right { content: "sheet " counter(page) " of " counter(pages); font: 8pt sans-serif; } }
+dl.plate, .sheet { margin-bottom: 4mm; }
 .paper + .paper { break-before: page; margin-top: 14mm; }
 td.figure { text-align: right; white-space: nowrap; }
 tr.sum td { border-top: 0.4mm solid #16202b; font-weight: 700; }

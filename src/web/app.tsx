@@ -42,7 +42,10 @@ export const App = () => (
         <Route path="/reckoner/:name">{({ name }) => <SumScreen name={decodeURIComponent(name)} />}</Route>
         <Route path="/slips" component={SlipsScreen} />
         <Route path="/jobs/:job/:phase?">
-          {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} />}
+          {({ job, phase }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase ?? ''} part="" />}
+        </Route>
+        <Route path="/jobs/:job/:phase/:part">
+          {({ job, phase, part }) => <JobScreen jobId={decodeURIComponent(job)} phase={phase} part={part} />}
         </Route>
         <Route>
           <Sheet heading="Not here">

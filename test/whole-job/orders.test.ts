@@ -37,7 +37,7 @@ describe('orders in the terminal', { timeout: 120_000 }, () => {
     await ask('do', 'J-4', 'note-finding', ...worn, 'says=worn to the bronze');
     await ask('choose', 'J-4');
     await ask('do', 'J-4', 'note-agreement', 'name=T. Orrell', 'how=by telephone');
-  });
+  }, 120_000);
 
   // source: prices of the engine type added by hand: shells 21.00, piston 68.00, rings 24.00, gasket 8.00, and parts used
   // but once 4 × 0.40, 1.90, 2 × 0.65, 4.80, 4 × 0.55, 2 × 0.35
@@ -63,7 +63,7 @@ describe('orders in the terminal', { timeout: 120_000 }, () => {
     );
     expect(text).toContain('Crack test after: by pressure');
     await ask('machine-shop', 'J-4', '--page', 'mill.html');
-    expect(readFileSync(join(at.folder, 'mill.html'), 'utf8')).toContain('3.0906 in to 3.0913 in');
+    expect(readFileSync(join(at.folder, 'mill.html'), 'utf8')).toContain('3.0906 to 3.0913');
   });
 
   it('are placed and counted in; what is short stays due', async () => {

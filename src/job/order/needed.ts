@@ -69,7 +69,10 @@ const offered = (engine: EngineType, alike: readonly [Chosen, ...Chosen[]]): Nee
     cents: eachOf(offer, count) * count,
     supplier: offer.supplier,
     days: offer.days,
-    why: [...new Set(alike.map(({ reason }) => reason).filter((reason) => reason !== ''))],
+    // That a new part is new says nothing more.
+    why: [
+      ...new Set(alike.map(({ reason }) => reason).filter((reason) => reason !== '' && reason !== 'new')),
+    ],
     setUps: offer.setUp ? [{ says: offer.setUp.name.replaceAll('-', ' '), cents: offer.setUp.cents }] : [],
   };
 };

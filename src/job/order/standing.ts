@@ -9,6 +9,7 @@ import type { Judged } from '../../measure/verdict-model.ts';
 import type { OrderedLine } from '../event.ts';
 import type { OpenJob, Order } from '../job.ts';
 import { arrivalCells, arrivalOf, placesIn } from './arrival.ts';
+import { showedCrack, testsLacking } from './crack-test.ts';
 import { hereOf } from './here.ts';
 
 /** What standings are worked out from. */
@@ -74,22 +75,8 @@ const outsideWords = (engine: EngineType, judged: Judged): string => {
   return `${named(engine, judged)} is ${value}${spread}, ordered ${printedBounds(judged.limits, 'new')}`;
 };
 
-/** The test that is asked for after machining; the last certificate with a test speaks. */
-const crackOf = ({ sheet }: Ordered, order: Order, line: OrderedLine) => {
-  const asked = sheet.engine.components.get(line.component ?? '')?.machining?.crackTest.after;
-  const machined = line.does === 'machine' || line.does === 'sleeve' || line.does === 'build up';
-  const noted = order.since.findLast(
-    (one) => one.kind === 'certificate noted' && one.line === line.line && one.crackTest !== undefined,
-  );
-  const test = noted?.kind === 'certificate noted' ? noted.crackTest : undefined;
-  return {
-    cracked: test?.showed === 'a crack',
-    lacking: machined && asked !== undefined && test === undefined ? asked : undefined,
-  };
-};
-
 const failuresOf = (job: Ordered, order: Order, line: OrderedLine, judged: readonly Judged[]) => [
-  ...(crackOf(job, order, line).cracked ? [`the crack test of ${line.says} showed a crack`] : []),
+  ...(showedCrack(order, line) ? [`the crack test of ${line.says} showed a crack`] : []),
   ...judged.filter(({ verdict }) => verdict === 'outside').map((one) => outsideWords(job.sheet.engine, one)),
 ];
 
@@ -103,7 +90,7 @@ const lackingOf = (
   const { engine } = job.sheet;
   const unread = judged.filter(({ verdict }) => verdict === 'not yet known');
   const unsure = judged.filter(({ verdict }) => verdict === 'unsure');
-  const test = crackOf(job, order, line).lacking;
+  const test = testsLacking(job, order, line);
   const [first] = unread;
   return [
     ...(left > 0 ? [`${left} of ${line.count} still to come`] : []),
@@ -155,7 +142,7 @@ const standingOf = (
   if (here === 0) return { kind: 'awaited' };
   const accepted = acceptedOf(order, line.line);
   const failures = failuresOf(job, order, line, judged);
-  const cracked = crackOf(job, order, line).cracked;
+  const cracked = showedCrack(order, line);
   if (failures.length > 0 && (accepted === undefined || cracked))
     return { kind: 'failed', says: failures, cracked };
   const lacking = lackingOf(job, order, line, judged, line.count - here);

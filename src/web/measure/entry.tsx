@@ -116,7 +116,9 @@ export const Entry = ({
           />
           <span id={`${id}-hint`} className="hint">
             in {unit} unless you type another unit
-            {limits ? `; may go back ${span(limits.goesBack, shown)}` : ''}
+            {limits
+              ? `; ${job.sheet.against === 'as made' ? 'ordered' : 'may go back'} ${span(limits.goesBack, shown)}`
+              : ''}
             {left ? `; left at ${figureText(left.size, shown)} by ${job.sheet.former?.number}` : ''}
             {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
           </span>

@@ -35,6 +35,7 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
   const shown = shownIn(sheet.engine.characteristics.get(cell.characteristic));
   const reading = countingReading(sheet, cell);
   const { size, expanded, verdict } = judged;
+  const ordered = sheet.against === 'as made';
   const value = size?.value;
   const zone = useMemo(
     () =>
@@ -44,10 +45,11 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
         limits,
         verdict,
         shown,
+        ...(ordered && { called: 'as ordered' }),
         ...(value === undefined ? {} : { value }),
         ...(expanded === undefined ? {} : { expanded }),
       }),
-    [limits, title, verdict, shown, value, expanded],
+    [limits, title, verdict, shown, value, expanded, ordered],
   );
   return (
     <section className="part" aria-label="Verdict of the last reading" data-verdict={verdict}>
@@ -58,7 +60,7 @@ export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly ce
         {limits || value === undefined ? null : ' (the manual gives no limits: written down, not judged)'}
         {judged.conformance === undefined || !limits
           ? null
-          : `, ${percent(judged.conformance)} sure that it may go back`}
+          : `, ${percent(judged.conformance)} sure that it ${ordered ? 'is as ordered' : 'may go back'}`}
       </p>
       <WearShown sheet={sheet} cell={cell} now={value} />
       {zone ? <Drawing drawing={zone} /> : null}

@@ -2,7 +2,7 @@
 import { type ComponentType, useEffect, useMemo, useState } from 'react';
 import { Redirect } from 'wouter';
 import type { OpenJob } from '../../job/job.ts';
-import { phaseOf } from '../../job/phase.ts';
+import { phaseNames, phaseOf } from '../../job/phase.ts';
 import { refusalText } from '../../quantity/refusal.ts';
 import { BookedSheet } from '../book-in/booked-sheet.tsx';
 import { BuildSheet } from '../build/build-sheet.tsx';
@@ -11,6 +11,10 @@ import { HandOverSheet } from '../hand-over/hand-over-sheet.tsx';
 import type { Desk, DeskKeeper } from '../journal/desk.ts';
 import { JobOnBench, keeperOf, useDesk } from '../journal/use-desk.tsx';
 import { MeasureSheet } from '../measure/measure-sheet.tsx';
+import { DecideParts } from '../order/decide-parts.tsx';
+import { MachineShopSheetShown } from '../order/machine-shop-sheet.tsx';
+import { OrdersSheet } from '../order/orders-sheet.tsx';
+import { ReceivingSheet } from '../order/receiving-sheet.tsx';
 import { RunSheet } from '../run/run-sheet.tsx';
 import { StripSheet } from '../strip/strip-sheet.tsx';
 import { JobMap } from './job-map.tsx';
@@ -30,6 +34,9 @@ const shownAt: Readonly<Record<string, Shown>> = {
   strip: { sheet: StripSheet, map: true },
   measure: { sheet: MeasureSheet, map: true },
   decide: { sheet: DecideSheet, map: false },
+  'decide/orders': { sheet: OrdersSheet, map: false },
+  'decide/machine-shop': { sheet: MachineShopSheetShown, map: false },
+  'decide/receiving': { sheet: ReceivingSheet, map: false },
   build: { sheet: BuildSheet, map: true },
   run: { sheet: RunSheet, map: false },
   'hand-over': { sheet: HandOverSheet, map: false },
@@ -44,7 +51,7 @@ const Block = ({
   readonly desk: Desk;
   readonly slug: string;
 }) => {
-  const at = Object.keys(shownAt).indexOf(slug) + 1;
+  const at = phaseNames.findIndex((name) => phaseNamed(name).slug === slug) + 1;
   return (
     <>
       <Cell name="engine" long>
@@ -87,13 +94,15 @@ const OpenJobScreen = ({
   desk,
   keeper,
   slug,
+  part,
 }: {
   readonly job: OpenJob;
   readonly desk: Desk;
   readonly keeper: DeskKeeper;
   readonly slug: string;
+  readonly part: string;
 }) => {
-  const shown = shownAt[slug];
+  const shown = shownAt[part === '' ? slug : `${slug}/${part}`];
   // Made once a phase: what the network says changes the title block alone, a reading what shows the job.
   const work = useMemo(() => {
     if (!shown) return null;
@@ -125,18 +134,28 @@ const OpenJobScreen = ({
             closed. What comes now is a job of its own.
           </p>
         ) : null}
+        {slug === 'decide' ? <DecideParts at={part} /> : null}
         {work}
       </Sheet>
     </JobOnBench>
   );
 };
 
-const JobScreen = ({ jobId, phase }: { readonly jobId: string; readonly phase: string }) => {
+const JobScreen = ({
+  jobId,
+  phase,
+  part,
+}: {
+  readonly jobId: string;
+  readonly phase: string;
+  /** A sheet of the phase beside its first one. */
+  readonly part: string;
+}) => {
   const [keeper, setKeeper] = useState<DeskKeeper>(() => keeperOf(jobId));
   useEffect(() => setKeeper(keeperOf(jobId)), [jobId]);
   const desk = useDesk(keeper);
   return desk.job.kind === 'open' ? (
-    <OpenJobScreen key={jobId} job={desk.job} desk={desk} keeper={keeper} slug={phase} />
+    <OpenJobScreen key={jobId} job={desk.job} desk={desk} keeper={keeper} slug={phase} part={part} />
   ) : (
     <NotOpen desk={desk} />
   );
