@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { OpenJob } from '../../job/job.ts';
+import { orderSteps } from '../../job/order/order-steps.ts';
 import { demandsOf } from '../../job/planning.ts';
 import type { Plan } from '../../plan/plan-model.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
@@ -75,7 +76,7 @@ const PlanPart = ({
 };
 
 const whatNow = (job: OpenJob): string => {
-  if (job.agreed) return 'go on to Build';
+  if (job.agreed) return orderSteps(job).left[0] ?? 'go on to Build';
   if (isWithOwner(job)) return `have the owner answer offer ${job.offers.length}`;
   return job.plan === undefined ? 'choose a plan' : 'have the owner agree';
 };
