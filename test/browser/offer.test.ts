@@ -127,7 +127,7 @@ describe.skipIf(noBrowser)(`an offer (needs Chromium; ${noBrowser ?? 'here'})`, 
       .poll(() => page.locator('[data-agreed="yes"]').textContent(), patience)
       .toContain('Bettany Sallowby agreed, at the link of the offer, to plan B of offer 1');
     expect(await region('Chosen plan').textContent()).toContain('6 days');
-    expect(await page.locator('.three').textContent()).toContain('go on to Build');
+    expect(await page.locator('.three').textContent()).toContain('place the order with');
     expect(await region('Offer 1').textContent()).toContain('B: ready soonest ✓ accepted');
     expect(await flawsOf(page)).toEqual([]);
   });

@@ -42,6 +42,7 @@ describe.skipIf(noBrowser)(`orders by keyboard (needs Chromium; ${noBrowser ?? '
     workshop = await openWorkshop();
     const job = await decided(await highsSolver());
     jobId = job.id;
+    for (const { picture, bytes } of job.pictures()) await workshop.store.putPicture(picture.hash, bytes);
     await workshop.store.append(jobId, 0, job.events());
     browser = await openBrowser();
     ({ page, troubles } = await openSignedOn(browser));
