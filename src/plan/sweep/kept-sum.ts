@@ -68,7 +68,15 @@ export const advance = (
     rest.reduce((sum, own) => sum + greatest(own), 0),
   ];
   const last = later.length === 0;
-  const at = new Map<number, number>();
+  // Of a set-up the digit is the value: 0 not paid yet, 1 paid.
+  const at = new Map<number, number>(
+    shared.kind === 'set-up' && !last
+      ? [
+          [0, 0],
+          [1, 1],
+        ]
+      : [],
+  );
   const next: number[] = [];
   const cents: number[] = [];
   for (const value of before)

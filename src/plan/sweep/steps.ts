@@ -26,6 +26,8 @@ export interface Step {
   /** Digits that only move to another place. */
   readonly moved: readonly { readonly weight: number; readonly radix: number; readonly to: number }[];
   readonly turned: readonly Turned[];
+  /** Digits after the step that are set-ups, 1 where paid, with what each costs. */
+  readonly paid: readonly { readonly weight: number; readonly cents: number }[];
   /** Choices that lead to the same in every respect have the same number. */
   readonly alike: readonly number[];
 }
@@ -62,7 +64,13 @@ const alikeOf = (choices: number, turnings: readonly Turning[]): readonly number
 };
 
 /** Where a digit of one value or none leads. */
-const stepOf = (slot: number, choices: number, before: readonly Digit[], turnings: readonly Turning[]) => {
+const stepOf = (
+  slot: number,
+  choices: number,
+  before: readonly Digit[],
+  turnings: readonly Turning[],
+  prices: ReadonlyMap<string, number>,
+) => {
   const turnedOf = new Set(turnings.map(({ of }) => of));
   const staying = before.filter(({ of }) => !turnedOf.has(of));
   const after = placed([...staying, ...turnings.filter(({ radix }) => radix > 1)]);
@@ -78,6 +86,10 @@ const stepOf = (slot: number, choices: number, before: readonly Digit[], turning
       next: Float64Array.from(next, (to) => (to < 0 ? -1 : to * (toOf.get(of) ?? 0))),
       cents: Float64Array.from(cents),
     })),
+    paid: after.flatMap(({ of, weight }) => {
+      const cents = prices.get(of);
+      return cents === undefined ? [] : [{ weight, cents }];
+    }),
     alike: alikeOf(choices, turnings),
   };
   return { step, after };
@@ -143,12 +155,17 @@ export const stepsOf = (part: Part, widest: number): readonly Step[] | undefined
   const order = orderOf(part);
   const slots = slotTurnings(part, order);
   const shared = sharedTurnings(part, order);
+  const prices = new Map(
+    part.shared.flatMap(({ kind, cents: [cents = 0] }, index) =>
+      kind === 'set-up' ? [[`shared ${index}`, cents] as const] : [],
+    ),
+  );
   const steps: Step[] = [];
   let before: readonly Digit[] = [];
   for (const slot of order) {
     const turnings = [...slots(slot), ...shared(slot)];
     if (turnings.some(({ radix }) => radix > widest)) return undefined;
-    const { step, after } = stepOf(slot, part.slots[slot]?.length ?? 0, before, turnings);
+    const { step, after } = stepOf(slot, part.slots[slot]?.length ?? 0, before, turnings, prices);
     if (after.reduce((product, { radix }) => product * radix, 1) > greatestKey) return undefined;
     steps.push(step);
     before = after;

@@ -1,4 +1,5 @@
 /** @module Finds the best of all combinations of a part: slot after slot, the best way to everything that must be kept in mind. */
+import { worthFollowing } from './dearer.ts';
 import type { Part } from './part.ts';
 import type { Choice } from './problem.ts';
 import type { Step } from './steps.ts';
@@ -106,11 +107,13 @@ export const sweep = (
   front.cents.push(0);
   front.newParts.push(0);
   front.ways.push(-1);
+  let follow: readonly number[] = [0];
   for (const [turn, step] of steps.entries()) {
     const next = emptyFront();
     const choices = part.slots[step.slot] ?? [];
     const offsets = new Array<number>(step.turned.length).fill(0);
-    for (const [state, key] of front.keys.entries()) {
+    for (const state of follow) {
+      const key = front.keys[state] ?? 0;
       const before = front.ways[state] ?? -1;
       const spent = front.cents[state] ?? 0;
       const used = front.newParts[state] ?? 0;
@@ -158,8 +161,9 @@ export const sweep = (
         }
       }
     }
-    if (next.keys.length > widest) return 'too wide';
     front = next;
+    follow = worthFollowing(front, step);
+    if (follow.length > widest) return 'too wide';
   }
   if (front.keys.length === 0) return 'none';
   const chosen = new Map<number, Choice>();
