@@ -6,7 +6,7 @@ import { Bench, booking, depthGauge, micrometer } from './bench.ts';
 import { sparrowbill } from './sparrowbill.ts';
 
 /** With a second step, what the grinder is told, and parts that are used but once. */
-export const ordering = sparrowbill
+const ordering = sparrowbill
   .replace(
     '    life: 8000 h\n    sizes:',
     `    life: 8000 h
