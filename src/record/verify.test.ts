@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { instruments } from '../../demo/instruments.ts';
 import { decided } from '../../demo/jobs/finished.ts';
 import { story } from '../../demo/story.ts';
-import type { JobEvent } from '../job/event.ts';
+import { measured, plan } from '../../test/job/bench.ts';
+import type { Fact, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import { seal } from '../journal/chain.ts';
 import { highsSolver } from '../solver/highs.ts';
@@ -119,26 +120,59 @@ describe('a record', () => {
     expect(verified).toMatchObject({ kind: 'not verified', refusal: { where: `event ${at + 1}` } });
   });
 
-  it('does not verify with a plan that its readings do not give, though the forger makes the whole chain anew', async () => {
-    const whole = await decided(await highsSolver());
+  /** The whole chain made anew round one fact that was changed. */
+  const forge = (events: readonly JobEvent[], change: (fact: Fact) => Fact): string => {
     const forged: JobEvent[] = [];
-    for (const event of whole.events()) {
+    for (const event of events) {
       const { hash: _, ...rest } = event;
-      const fact =
-        event.fact.kind === 'plan chosen' ? { ...event.fact, cents: event.fact.cents - 100 } : event.fact;
-      const sealed = seal({ ...rest, fact, before: forged.at(-1)?.hash ?? event.before });
+      const sealed = seal({ ...rest, fact: change(event.fact), before: forged.at(-1)?.hash ?? event.before });
       if (sealed.kind === 'refused') throw new Error('the forger cannot seal');
       forged.push(sealed.value);
     }
     const shown = replay(forged);
     if (shown.kind !== 'open') throw new Error('the forgery does not open');
-    const chosen = forged.findIndex((event) => event.fact.kind === 'plan chosen');
-    expect(verifyRecord(fileOf(whole.job(), whole.events())).kind).toBe('verified');
-    expect(verifyRecord(fileOf(shown, forged))).toMatchObject({
+    return fileOf(shown, forged);
+  };
+
+  const cheaper = <Of extends { readonly cents: number }>(one: Of): Of => ({
+    ...one,
+    cents: one.cents - 100,
+  });
+
+  it('does not verify with a plan that its readings do not give, though the forger makes the whole chain anew', () => {
+    const bench = measured();
+    bench.done(plan);
+    expect(verifyRecord(forge(bench.events, (fact) => fact)).kind).toBe('verified');
+    const file = forge(bench.events, (fact) => (fact.kind === 'plan chosen' ? cheaper(fact) : fact));
+    expect(verifyRecord(file)).toMatchObject({
       kind: 'not verified',
       refusal: {
         what: expect.stringContaining('the plan is not one') as string,
-        where: `event ${chosen + 1}`,
+        where: `event ${bench.events.length}`,
+      },
+    });
+  });
+
+  it('does not verify with an offer or an acceptance that there could not be', async () => {
+    const events = (await decided(await highsSolver())).events();
+    const at = (kind: Fact['kind']) => `event ${events.findIndex(({ fact }) => fact.kind === kind) + 1}`;
+    expect(verifyRecord(forge(events, (fact) => fact)).kind).toBe('verified');
+    const offered = forge(events, (fact) =>
+      fact.kind === 'offer made' ? { ...fact, plans: fact.plans.map(cheaper) } : fact,
+    );
+    expect(verifyRecord(offered)).toMatchObject({
+      refusal: {
+        what: expect.stringContaining('the offer is not one') as string,
+        where: at('offer made'),
+      },
+    });
+    const over = forge(events, (fact) =>
+      fact.kind === 'offer made' ? { ...fact, validUntil: '2026-09-07' } : fact,
+    );
+    expect(verifyRecord(over)).toMatchObject({
+      refusal: {
+        what: 'the owner could not agree to it: it was valid until 2026-09-07',
+        where: at('owner agreed'),
       },
     });
   });
