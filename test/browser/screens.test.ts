@@ -12,7 +12,10 @@ const phases = ['book-in', 'strip', 'measure', 'decide', 'build', 'run', 'hand-o
 const stories = [
   ['half measured', ['strip', 'measure', 'build']],
   ['awaiting a decision', phases],
-  ['finished', ['measure', 'decide', 'run', 'hand-over']],
+  [
+    'finished',
+    ['measure', 'decide', 'decide/orders', 'decide/machine-shop', 'decide/receiving', 'run', 'hand-over'],
+  ],
 ] as const;
 
 describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
