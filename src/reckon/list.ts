@@ -19,6 +19,7 @@ import type { Reckoned, Reckoning } from './reckoning.ts';
 import { remainingHoursReckoning } from './remaining-hours-reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
 import { ringGapReckoning } from './ring-gap-from-bore.ts';
+import { shellClearanceReckoning } from './shell-clearance.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { shrinkFitReckoning } from './shrink-fit.ts';
 import { sizeReckoning } from './size.ts';
@@ -30,6 +31,7 @@ export const reckonings: readonly Reckoning[] = [
   pistonTravelReckoning,
   crankAngleReckoning,
   clearanceReckoning,
+  shellClearanceReckoning,
   shimPackReckoning,
   convertReckoning,
   sizeReckoning,

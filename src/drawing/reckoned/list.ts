@@ -10,6 +10,7 @@ import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
 import { ringGapPicture } from './ring-gap.ts';
+import { shellClearancePicture } from './shell-clearance.ts';
 import { shimPackPicture } from './shim-packs.ts';
 import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
 import { preloadPicture, tightenOrderPicture, torqueAdapterPicture } from './tightening.ts';
@@ -20,6 +21,7 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'piston-travel': pistonTravelPicture,
   'crank-angle': crankAnglePicture,
   clearance: clearancePicture,
+  'shell-clearance': shellClearancePicture,
   'shim-pack': shimPackPicture,
   convert: conversionPicture,
   size: sizePicture,
