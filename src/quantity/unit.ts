@@ -11,6 +11,7 @@ export type Dimension =
   | 'time'
   | 'speed'
   | 'mass'
+  | 'volume'
   | 'ratio'
   | 'count'
   | 'angle-per-length'
@@ -85,6 +86,12 @@ const table: Readonly<Record<Dimension, readonly Row[]>> = {
     ['kg', 1, 1, ''],
     ['g', 1, 1000, ''],
     ['lb', 45_359_237, 100_000_000, 'lbm'],
+  ],
+  volume: [
+    ['mm³', 1, 1, 'mm3'],
+    ['cm³', 1000, 1, 'cm3 ml mL'],
+    ['L', 1_000_000, 1, 'l litre litres dm³ dm3'],
+    ['in³', 254 ** 3, 1000, 'in3'],
   ],
   ratio: [
     ['1', 1, 1, ''],

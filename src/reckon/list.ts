@@ -1,12 +1,17 @@
 /** @module The stand-alone sums by name: one line each. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { assignReckoning } from './assign-reckoning.ts';
+import { bumpClearanceReckoning } from './bump-clearance.ts';
+import { buttonSwapReckoning } from './button-swap.ts';
+import { camLiftReckoning } from './cam-lift.ts';
 import { clearanceReckoning } from './clearance.ts';
+import { compressionRatioReckoning } from './compression-ratio.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
 import { economicLimitReckoning } from './economic-limit.ts';
 import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
+import { gasketGradeReckoning } from './gasket-grade.ts';
 import { readAll } from './given.ts';
 import { gripTimeReckoning } from './grip-time.ts';
 import { guardBandReckoning } from './guard-band.ts';
@@ -24,7 +29,10 @@ import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { shrinkFitReckoning } from './shrink-fit.ts';
 import { sizeReckoning } from './size.ts';
 import { tightenOrderReckoning } from './tighten-order.ts';
+import { toothShiftReckoning } from './tooth-shift.ts';
+import { topDeadCentreReckoning } from './top-dead-centre.ts';
 import { torqueAdapterReckoning } from './torque-adapter.ts';
+import { valveClearanceReckoning } from './valve-clearance-order.ts';
 import { verdictReckoning } from './verdict.ts';
 
 export const reckonings: readonly Reckoning[] = [
@@ -48,6 +56,14 @@ export const reckonings: readonly Reckoning[] = [
   tightenOrderReckoning,
   preloadReckoning,
   torqueAdapterReckoning,
+  bumpClearanceReckoning,
+  gasketGradeReckoning,
+  compressionRatioReckoning,
+  topDeadCentreReckoning,
+  buttonSwapReckoning,
+  toothShiftReckoning,
+  valveClearanceReckoning,
+  camLiftReckoning,
   regrindSizeReckoning,
   reboreSizeReckoning,
   assignReckoning,

@@ -14,6 +14,14 @@ import { shellClearancePicture } from './shell-clearance.ts';
 import { shimPackPicture } from './shim-packs.ts';
 import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
 import { preloadPicture, tightenOrderPicture, torqueAdapterPicture } from './tightening.ts';
+import {
+  bumpClearancePicture,
+  buttonSwapPicture,
+  compressionRatioPicture,
+  gasketGradePicture,
+  topDeadCentrePicture,
+} from './top-of-stroke.ts';
+import { camLiftPicture, toothShiftPicture, valveClearancePicture } from './valve-gear.ts';
 import { guardBandPicture, repeatsNeededPicture, verdictPicture } from './zones.ts';
 
 /** By the name of the sum. */
@@ -38,6 +46,14 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'tighten-order': tightenOrderPicture,
   preload: preloadPicture,
   'torque-adapter': torqueAdapterPicture,
+  'bump-clearance': bumpClearancePicture,
+  'gasket-grade': gasketGradePicture,
+  'compression-ratio': compressionRatioPicture,
+  'top-dead-centre': topDeadCentrePicture,
+  'button-swap': buttonSwapPicture,
+  'tooth-shift': toothShiftPicture,
+  'valve-clearance-order': valveClearancePicture,
+  'cam-lift': camLiftPicture,
   'regrind-size': regrindSizePicture,
   'rebore-size': reboreSizePicture,
   assign: assignPicture,
