@@ -6,12 +6,14 @@ export type Dimension =
   | 'angle'
   | 'force'
   | 'torque'
+  | 'power'
   | 'temperature'
   | 'pressure'
   | 'time'
   | 'speed'
   | 'mass'
   | 'volume'
+  | 'mass-per-energy'
   | 'ratio'
   | 'count'
   | 'angle-per-length'
@@ -59,6 +61,13 @@ const table: Readonly<Record<Dimension, readonly Row[]>> = {
     ['lbf·in', poundForce * 254, 10_000, 'lbf.in lbfin lbf*in lbf⋅in lbin lb.in lb·in in·lbf in.lbf inlbf'],
     ['kgf·m', 980_665, 100_000, 'kgf.m kgfm kgf*m kgf⋅m kp·m kp.m kpm'],
   ],
+  // Two horsepowers: 550 lbf·ft/s and 75 kgf·m/s.
+  power: [
+    ['W', 1, 1, ''],
+    ['kW', 1000, 1, ''],
+    ['hp', poundForce * 3048 * 550, 10_000, 'bhp HP'],
+    ['PS', 73_549_875, 100_000, 'cv ch'],
+  ],
   temperature: [
     ['°C', 1, 1, 'C degC ℃'],
     ['°F', 5, 9, 'F degF ℉', -32],
@@ -92,6 +101,12 @@ const table: Readonly<Record<Dimension, readonly Row[]>> = {
     ['cm³', 1000, 1, 'cm3 ml mL'],
     ['L', 1_000_000, 1, 'l litre litres dm³ dm3'],
     ['in³', 254 ** 3, 1000, 'in3'],
+  ],
+  'mass-per-energy': [
+    ['g/(kW·h)', 1, 1, 'g/kWh g/kW·h g/(kWh) g/kW.h'],
+    ['kg/(kW·h)', 1000, 1, 'kg/kWh kg/(kWh)'],
+    ['lb/(hp·h)', 453_592_370 * 10, poundForce * 3048 * 550, 'lb/hph lb/hp·h lb/(hph) lb/bhph'],
+    ['g/(PS·h)', 100_000_000, 73_549_875, 'g/PSh g/PS·h'],
   ],
   ratio: [
     ['1', 1, 1, ''],
@@ -165,7 +180,7 @@ export const unitOf = (symbol: string, dimension: Dimension): Answer<Unit> => {
   );
 };
 
-/** A value in a unit as the core holds it: mm, rad, N, N·m, °C, Pa, h, rpm, kg, 1, rad/mm. */
+/** A value in a unit as the core holds it: mm, rad, N, N·m, W, °C, Pa, h, rpm, kg, g/(kW·h), 1, rad/mm. */
 export const toCore = (value: number, { times, over, shift }: Unit): number =>
   ((value + shift) * times) / over;
 

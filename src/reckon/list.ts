@@ -8,11 +8,13 @@ import { clearanceReckoning } from './clearance.ts';
 import { compressionRatioReckoning } from './compression-ratio.ts';
 import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
+import { droopReckoning } from './droop.ts';
 import { economicLimitReckoning } from './economic-limit.ts';
 import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
 import { gasketGradeReckoning } from './gasket-grade.ts';
 import { readAll } from './given.ts';
+import { governorBandReckoning } from './governor-band.ts';
 import { gripTimeReckoning } from './grip-time.ts';
 import { guardBandReckoning } from './guard-band.ts';
 import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
@@ -69,6 +71,8 @@ export const reckonings: readonly Reckoning[] = [
   assignReckoning,
   remainingHoursReckoning,
   economicLimitReckoning,
+  droopReckoning,
+  governorBandReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

@@ -2,6 +2,7 @@
 import { readCsv } from '../measure/csv.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { minus, type Uncertain } from '../quantity/uncertain.ts';
+import type { Dimension } from '../quantity/unit.ts';
 import { readGiven, unitGiven } from './given.ts';
 
 export interface NamedSize {
@@ -53,7 +54,11 @@ const entriesOf = (key: string, text: string): Answer<readonly Entry[]> => {
  *
  * @internal
  */
-export const namedSizes = (key: string, text: string): Answer<readonly NamedSize[]> => {
+export const namedSizes = (
+  key: string,
+  text: string,
+  dimension: Dimension = 'length',
+): Answer<readonly NamedSize[]> => {
   const entries = entriesOf(key, text);
   if (entries.kind === 'refused') return entries;
   if (entries.value.length > most)
@@ -66,7 +71,7 @@ export const namedSizes = (key: string, text: string): Answer<readonly NamedSize
       const size = readGiven(
         `${name} ${key} ${at}`,
         unitGiven(one) === '' ? `${one} ${unit}` : one,
-        'length',
+        dimension,
       );
       if (size.kind === 'refused')
         return refuse(

@@ -3,6 +3,7 @@ import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
+import { droopPicture, governorBandPicture } from './governor.ts';
 import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
 import { economicLimitPicture, remainingHoursPicture } from './life.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
@@ -59,4 +60,6 @@ export const pictures: Readonly<Record<string, Picture>> = {
   assign: assignPicture,
   'remaining-hours': remainingHoursPicture,
   'economic-limit': economicLimitPicture,
+  droop: droopPicture,
+  'governor-band': governorBandPicture,
 };
