@@ -1,6 +1,6 @@
 /** @module The oil film asked for by name: one clearance with what is not known of it, others beside it. */
 import { formatFigure } from '../quantity/figure.ts';
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
 import { lengthOf } from '../quantity/typed.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
 import { lengthRows } from './length-list.ts';
@@ -9,6 +9,16 @@ import { type Bearing, type OilFilm, oilFilm } from './oil-film.ts';
 import { quantityOf, type Reckoning, type Result, type Values } from './reckoning.ts';
 
 const sizes = ['diameter', 'length', 'clearance', 'load', 'speed', 'inlet'] as const;
+
+/** No bearing runs with less than a hundred-thousandth of its diameter, or with more than a fiftieth. */
+const clearanceTrouble = (clearance: number, diameter: number, where: string): Refusal | undefined =>
+  clearance >= 1e-5 * diameter && clearance <= 0.02 * diameter
+    ? undefined
+    : {
+        what: `a clearance of ${clearance} mm is no bearing clearance on ${diameter} mm`,
+        where,
+        remedy: 'give it on the diameter, at most a fiftieth of it: a unit or a decimal may be wrong',
+      };
 
 /** The bearing that was asked about, or which figure is out of range. */
 const bearingGiven = (values: Values): Answer<Bearing> => {
@@ -26,13 +36,8 @@ const bearingGiven = (values: Values): Answer<Bearing> => {
       'give a length of 0.1 to 4 diameters, without the oil groove',
     );
   }
-  if (clearance > 0.02 * diameter) {
-    return refuse(
-      `a clearance of ${clearance} mm is no bearing clearance on ${diameter} mm`,
-      'clearance',
-      'give it on the diameter, at most a fiftieth of it: a unit or a decimal may be wrong',
-    );
-  }
+  const narrow = clearanceTrouble(clearance, diameter, 'clearance');
+  if (narrow) return { kind: 'refused', refusal: narrow };
   if (inlet < -30 || inlet > 200) {
     return refuse('no oil is pumped at that temperature', 'inlet', 'give -30 °C to 200 °C');
   }
@@ -191,6 +196,8 @@ export const oilFilmReckoning: Reckoning = {
     for (const typed of beside) {
       const clearance = lengthOf(typed);
       if (clearance.kind === 'refused') return clearance;
+      const trouble = clearanceTrouble(clearance.value, bearing.value.diameter, `compare, ${typed.text}`);
+      if (trouble) return { kind: 'refused', refusal: trouble };
       const other = oilFilm({ ...bearing.value, clearance: clearance.value }, oil.value);
       if (other.kind === 'refused')
         return refuse(other.refusal.what, `compare, ${typed.text}`, other.refusal.remedy);

@@ -113,9 +113,9 @@ describe('a record', () => {
   it('says what was decided for each component and why, what it costs, and who agreed', async () => {
     const text = textOf(await decided(await highsSolver()), 'plan');
     expect(text).toMatch(
-      /^Chosen by Perpetua Sallow, .* crowns in all, ready in \d+ days, good for \d+ hours more\.$/m,
+      /^Chosen by Tamsin Orrell, .* crowns in all, ready in \d+ days, good for \d+ hours more\.$/m,
     );
-    expect(text).toMatch(/^Agreed by Tamsin Orrell, by telephone/m);
+    expect(text).toMatch(/^Agreed by Tamsin Orrell, at the link of the offer, to plan A of offer 1/m);
     expect(text).toMatch(
       /^cylinder barrel \| machine to 0\.50, by Pellow's Boring Mill: cleans up .* \| 78\.00 crowns$/m,
     );

@@ -78,10 +78,10 @@ describe('rewriting a file', () => {
   it('keeps the comments round an offer that goes', () => {
     const after = set(quillfeatherText, ['offers', 0], undefined);
     expect(after).toContain(
-      'offers:\n  # Crankshaft: ground in one setting, or renewed whole.\n  - component: mains',
+      'offers:\n  # Crankshaft: ground in one setting, exchanged for a ground one, or renewed whole.\n  - component: mains',
     );
     expect(linesApart(quillfeatherText, after).gone).toEqual(["    price: '148.00'"]);
-    expect(quillfeatherText.split('\n').length - after.split('\n').length).toBe(8);
+    expect(quillfeatherText.split('\n').length - after.split('\n').length).toBe(9);
   });
 
   it('adds a step behind the last in the manner of the file', () => {
