@@ -88,6 +88,13 @@ const operationOf = (name: string, file: EngineFile['operations'][string]): Oper
   ...given('at', file.at),
   after: file.after,
   needs: file.needs,
+  removes: file.removes,
+  fits: file.fits,
+  covers: file.covers,
+  ...given('stand', file.stand),
+  tools: file.tools,
+  people: file.people,
+  ...given('minutes', file.minutes),
   cautions: file.cautions,
 });
 

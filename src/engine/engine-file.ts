@@ -4,6 +4,7 @@ import { componentFile } from './component-file.ts';
 import { couplingFile } from './coupling-file.ts';
 import { bounds, figure, instrumentKind, limitsFile, material, name, names, words } from './file-terms.ts';
 import { offerFile } from './offer-file.ts';
+import { operationFile } from './operation-file.ts';
 import { oneUse } from './order-file.ts';
 
 export type ExpressionFile =
@@ -91,15 +92,6 @@ const fastener = z.strictObject({
   source: words.optional(),
 });
 
-const operation = z.strictObject({
-  title: words,
-  phase: z.enum(['strip', 'build', 'set', 'run']),
-  at: name.optional(),
-  after: z.array(name).max(32).default([]),
-  needs: z.array(name).max(24).default([]).describe('characteristics that must be proved: a hold point'),
-  cautions: z.array(words).max(12).default([]),
-});
-
 const pumpTiming = z.strictObject({
   at: name.describe('the kind of place where the pumps sit'),
   datum: figure.describe("the manual's datum dimension"),
@@ -154,7 +146,7 @@ export const engineFile = z.strictObject({
   couplings: z.array(couplingFile).max(200).default([]),
   'one-use': book(oneUse, 400).default({}),
   fasteners: book(fastener, 200).default({}),
-  operations: book(operation, 400).default({}),
+  operations: book(operationFile, 400).default({}),
   'pump-timing': pumpTiming.optional(),
 });
 

@@ -264,6 +264,18 @@ export interface Operation {
   readonly after: readonly string[];
   /** Characteristics to be proved before it is done; none: no hold point. */
   readonly needs: readonly string[];
+  /** What it takes off: kinds of place, or names of their own such as `sump`. */
+  readonly removes: readonly string[];
+  /** What it fits again, by the same names. */
+  readonly fits: readonly string[];
+  /** Characteristics and kinds of place that nobody comes to any more once it is done. */
+  readonly covers: readonly string[];
+  /** How the engine must lie on its stand; any way where it is left out. */
+  readonly stand?: string;
+  /** Special tools. */
+  readonly tools: readonly string[];
+  readonly people: number;
+  readonly minutes?: number;
   readonly cautions: readonly string[];
 }
 

@@ -3,9 +3,11 @@ import type { EngineType } from '../engine-type.ts';
 import type { Finding } from '../finding.ts';
 import { checkedByTwo } from './checked-by-two.ts';
 import { couplingSense } from './coupling-sense.ts';
+import { coveredProved } from './covered-proved.ts';
 import { derivedSums } from './derived-sums.ts';
 import { engineForm } from './engine-form.ts';
 import { figuresInDispute } from './figures-in-dispute.ts';
+import { fittedAgain } from './fitted-again.ts';
 import { fittingInstrument } from './fitting-instrument.ts';
 import { fittingTerms } from './fitting-terms.ts';
 import { gapsInBores } from './gaps-in-bores.ts';
@@ -54,6 +56,8 @@ const rules: readonly Rule[] = [
   fittingTerms,
   tightening,
   orderOfWork,
+  fittedAgain,
+  coveredProved,
   holdPoints,
   pumpTimingFits,
   shimReach,

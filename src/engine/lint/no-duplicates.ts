@@ -52,10 +52,11 @@ const inLists = ({ characteristics, components, operations }: EngineType): reado
     ...[...components.values()].flatMap(({ name, judgedBy }) =>
       repeated(list(['components', name, 'judged-by'], judgedBy), say),
     ),
-    ...[...operations.values()].flatMap(({ name, after, needs }) => [
-      ...repeated(list(['operations', name, 'after'], after), say),
-      ...repeated(list(['operations', name, 'needs'], needs), say),
-    ]),
+    ...[...operations.values()].flatMap((operation) =>
+      (['after', 'needs', 'removes', 'fits', 'covers', 'tools'] as const).flatMap((key) =>
+        repeated(list(['operations', operation.name, key], operation[key]), say),
+      ),
+    ),
   ];
 };
 
