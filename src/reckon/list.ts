@@ -19,6 +19,7 @@ import { gripTimeReckoning } from './grip-time.ts';
 import { guardBandReckoning } from './guard-band.ts';
 import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
 import { oilFilmReckoning } from './oil-film-reckoning.ts';
+import { pistonClearanceReckoning } from './piston-clearance.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
 import { preloadReckoning } from './preload.ts';
@@ -30,6 +31,7 @@ import { shellClearanceReckoning } from './shell-clearance.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { shrinkFitReckoning } from './shrink-fit.ts';
 import { sizeReckoning } from './size.ts';
+import { stemClearanceReckoning } from './stem-clearance.ts';
 import { tightenOrderReckoning } from './tighten-order.ts';
 import { toothShiftReckoning } from './tooth-shift.ts';
 import { topDeadCentreReckoning } from './top-dead-centre.ts';
@@ -42,6 +44,8 @@ export const reckonings: readonly Reckoning[] = [
   crankAngleReckoning,
   clearanceReckoning,
   shellClearanceReckoning,
+  pistonClearanceReckoning,
+  stemClearanceReckoning,
   shimPackReckoning,
   convertReckoning,
   sizeReckoning,

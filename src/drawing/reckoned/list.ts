@@ -3,6 +3,7 @@ import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
+import { pistonClearancePicture, stemClearancePicture } from './gaps.ts';
 import { droopPicture, governorBandPicture } from './governor.ts';
 import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
 import { economicLimitPicture, remainingHoursPicture } from './life.ts';
@@ -31,6 +32,8 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'crank-angle': crankAnglePicture,
   clearance: clearancePicture,
   'shell-clearance': shellClearancePicture,
+  'piston-clearance': pistonClearancePicture,
+  'stem-clearance': stemClearancePicture,
   'shim-pack': shimPackPicture,
   convert: conversionPicture,
   size: sizePicture,
