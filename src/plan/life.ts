@@ -97,10 +97,11 @@ export const shortestOf = (lives: readonly Life[]): Life => {
   return { kind: 'shortest', of: usual === undefined ? worn : [usual, ...worn] };
 };
 
+/** Whole hours of those that nine in ten outlast, a thousandth of room left so that 6000 h do not come to 5999. */
+export const promised = (lasting: Hours): Hours => hours(Math.floor(lasting + 1e-3));
+
 /** Whole hours that a plan may promise: nine in ten such parts last longer. */
-export const countedOn = (life: Life): Hours =>
-  // A thousandth of an hour of room, so that 6000 h reckoned in binary do not come to 5999.
-  hours(Math.floor(hoursLasting(life, countedOnShare) + 1e-3));
+export const countedOn = (life: Life): Hours => promised(hoursLasting(life, countedOnShare));
 
 /** A usual life from the hours to count on, and those that half outlast where they are known. */
 export const usualLifeOf = ({ life, lifeMiddle }: Pick<Component, 'life' | 'lifeMiddle'>): UsualLife => {

@@ -162,7 +162,7 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
       cents: 0,
       setUps: [],
       days: 0,
-      hours: countedOn(back.life),
+      hours: back.hours,
       life: back.life,
       newParts: 0,
       ...(mass && { mass }),

@@ -1,14 +1,24 @@
 /** @module Whether a used part may go back, with the hours it has left, or why not. */
 import { figureText, shownIn } from '../engine/shown-in.ts';
 import type { Judged } from '../measure/verdict-model.ts';
+import type { Hours } from '../quantity/brand.ts';
 import { lifeBySize } from './hours-left.ts';
 import { judgedOf } from './judged-by.ts';
-import { countedOnShare, hoursLasting, type Life, lasts, shortestOf, usualLifeOf } from './life.ts';
+import {
+  countedOn,
+  countedOnShare,
+  hoursLasting,
+  type Life,
+  lasts,
+  promised,
+  shortestOf,
+  usualLifeOf,
+} from './life.ts';
 import type { PlanQuestion } from './question.ts';
 import type { Slot } from './slot.ts';
 
 export type PutBack =
-  | { readonly kind: 'open'; readonly life: Life; readonly reason: string }
+  | { readonly kind: 'open'; readonly life: Life; readonly hours: Hours; readonly reason: string }
   | { readonly kind: 'barred'; readonly says: string }
   | { readonly kind: 'not yet known'; readonly missing: readonly string[] };
 
@@ -34,7 +44,7 @@ const bindingOf = (lives: readonly Life[], about: number): readonly Life[] => {
 
 /** How long it lasts by all judged values, and which of them lasts least. */
 const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[]) => {
-  let least: { readonly hours: number; readonly judged: Judged } | undefined;
+  let least: { readonly hours: Hours; readonly judged: Judged } | undefined;
   const lives: Life[] = [];
   for (const each of judged) {
     const characteristic = question.sheet.engine.characteristics.get(each.characteristic);
@@ -47,7 +57,7 @@ const shortest = (question: PlanQuestion, slot: Slot, judged: readonly Judged[])
     const left = hoursLasting(life, countedOnShare);
     if (!least || left < least.hours) least = { hours: left, judged: each };
   }
-  return least && { judged: least.judged, life: shortestOf(bindingOf(lives, Math.max(1, least.hours))) };
+  return least && { ...least, life: shortestOf(bindingOf(lives, Math.max(1, least.hours))) };
 };
 
 /**
@@ -73,11 +83,14 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
     return { kind: 'barred', says: `${titled(question, first)} is ${verdict}${valueText(question, first)}` };
   }
   const least = shortest(question, slot, judged);
+  if (!least) {
+    const life = usualLifeOf(component);
+    return { kind: 'open', life, hours: countedOn(life), reason: 'nothing speaks against it' };
+  }
   return {
     kind: 'open',
-    life: least?.life ?? usualLifeOf(component),
-    reason: least
-      ? `all within limits; ${titled(question, least.judged)}${valueText(question, least.judged)} has the least left`
-      : 'nothing speaks against it',
+    life: least.life,
+    hours: promised(least.hours),
+    reason: `all within limits; ${titled(question, least.judged)}${valueText(question, least.judged)} has the least left`,
   };
 };

@@ -18,8 +18,11 @@ export interface WearSoFar {
   readonly scatter: number;
 }
 
-/** How far out the size as found is followed, in standard uncertainties. */
+/** How far out the size as found is followed, in standard uncertainties, where its integral is split at corners. */
 const reach = 5.5;
+
+/** How far out normal values are followed where they are summed at even steps. */
+const evenReach = 4.5;
 
 /** Below this scatter the rate is taken as all but steady. */
 const steady = 0.1;
@@ -47,6 +50,24 @@ const along = ({ wears, size, made, limit }: WearSoFar) =>
     ? { found: size, from: made.least, to: made.greatest, end: limit }
     : { found: -size, from: -made.greatest, to: -made.least, end: -limit };
 
+/**
+ * Mean of f over a standard normal value, at even steps.
+ *
+ * Of a curve no steeper than a normal one of standard deviation 1/slope the error is exp(-2π²/(step² (1 + slope²))),
+ * which the step keeps to a few in a million (Poisson's summation).
+ */
+const overNormal = (slope: number, f: (z: number) => number): number => {
+  const step = 1.25 / Math.sqrt(1 + slope * slope);
+  let sum = f(0);
+  let weights = 1;
+  for (let z = step; z < evenReach; z += step) {
+    const weight = Math.exp((-z * z) / 2);
+    sum += weight * (f(z) + f(-z));
+    weights += 2 * weight;
+  }
+  return sum / weights;
+};
+
 /** Sum of f over what the size may be, each weighed by how likely it is; split where f has corners. */
 const overSizes = (
   found: number,
@@ -54,10 +75,8 @@ const overSizes = (
   corners: readonly number[],
   f: (size: number) => number,
 ): number => {
-  if (uncertainty === 0) return f(found);
   const [low, high] = [found - reach * uncertainty, found + reach * uncertainty];
-  const inside = corners.filter((corner) => corner > low && corner < high).toSorted((a, b) => a - b);
-  const cuts = [low, ...inside, high];
+  const cuts = [low, ...corners.toSorted((a, b) => a - b), high];
   const weighed = (size: number): number => {
     const z = (size - found) / uncertainty;
     return (f(size) * Math.exp((-z * z) / 2)) / (uncertainty * Math.sqrt(2 * Math.PI));
@@ -69,13 +88,41 @@ const overSizes = (
   return sum;
 };
 
+/** Mean of P(size as found < x) over x between two bounds. */
+const below = (found: number, uncertainty: number, from: number, to: number): number =>
+  to - from > 1e-6 * uncertainty
+    ? (meanAbove(to, uncertainty, found) - meanAbove(from, uncertainty, found)) / (to - from)
+    : normalCumulative(((from + to) / 2 - found) / uncertainty);
+
+/**
+ * P(worn and lasting), by the rate to come: at each, the size must lie between the size as made and the one from which
+ * it just lasts, which moves evenly with the size as made.
+ */
+const overRates = (
+  { found, from, to, end }: ReturnType<typeof along>,
+  { uncertainty, scatter }: WearSoFar,
+  rest: number,
+  slope: number,
+): number => {
+  if (from >= end) return 0;
+  const last = Math.min(to, end);
+  const share = to > from ? (last - from) / (to - from) : 1;
+  const notPast = (z: number): number => {
+    const part = rest === Infinity ? 1 : rest / (rest + Math.exp(scatter * z));
+    return below(found, uncertainty, from + (end - from) * part, last + (end - last) * part);
+  };
+  const lasting = scatter === 0 || rest === Infinity ? notPast(0) : overNormal(slope, notPast);
+  return share * (lasting - below(found, uncertainty, from, last));
+};
+
 /**
  * Probability that a worn part lasts longer than so many hours.
  *
  * hours = hours run × (limit - size) / ((size - size as made) × factor), the size as found normal, the size as made
  * anywhere within its limits alike (JCGM 100, 4.3.7), the factor by which the rate to come differs from the rate so far
- * lognormal about 1, and no part grown since it was made. The integral over the size as made is in closed form, that
- * over the size as found by Gauss and Legendre's points: good to 0.0001.
+ * lognormal about 1, and no part grown since it was made. The integral over the size as made is in closed form, and so is
+ * one of those over the size as found and the factor; the other, whichever is smoother, is summed at even steps, or by
+ * Gauss and Legendre's points between corners: good to 0.0001.
  *
  * @param wear   of one size, mm, hours
  * @param hours  0 and up
@@ -87,25 +134,12 @@ const overSizes = (
  */
 export const wearLasts = (wear: WearSoFar, hours: number): number | undefined => {
   const { uncertainty, run, scatter } = wear;
-  const { found, from, to, end } = along(wear);
+  const sizes = along(wear);
+  const { found, from, to, end } = sizes;
   const width = to - from;
   const rest = hours > 0 ? run / hours : Infinity;
-  // Where wear and rest are as the hours it is sheer, if the rate is steady.
-  const sheer = scatter < steady ? [from, to].map((made) => end - (end - made) / (1 + rest)) : [];
-  const corners = [from, to, end, ...sheer];
   const everWorn = (size: number): number =>
     width > 0 ? (Math.max(0, size - from) - Math.max(0, size - to)) / width : size > from ? 1 : 0;
-  const lasting = (size: number): number => {
-    if (size >= end) return 0;
-    if (hours <= 0) return everWorn(size);
-    const most = (end - size) * rest;
-    if (width > 0) {
-      return (wornUpTo(size - from, most, scatter) - wornUpTo(size - to, most, scatter)) / width;
-    }
-    const worn = size - from;
-    if (worn <= 0) return 0;
-    return scatter === 0 ? (worn < most ? 1 : 0) : normalCumulative(Math.log(most / worn) / scatter);
-  };
   const worn =
     width > 0
       ? (meanAbove(found, uncertainty, from) - meanAbove(found, uncertainty, to)) / width
@@ -113,5 +147,34 @@ export const wearLasts = (wear: WearSoFar, hours: number): number | undefined =>
         ? normalCumulative((found - from) / uncertainty)
         : everWorn(found);
   if (worn < 1e-6) return undefined;
-  return Math.max(0, Math.min(1, overSizes(found, uncertainty, corners, lasting) / worn));
+  const lasting = (size: number): number => {
+    if (size >= end) return 0;
+    if (hours <= 0) return everWorn(size);
+    const most = (end - size) * rest;
+    if (width > 0) {
+      return (wornUpTo(size - from, most, scatter) - wornUpTo(size - to, most, scatter)) / width;
+    }
+    const far = size - from;
+    if (far <= 0) return 0;
+    return scatter === 0 ? (far < most ? 1 : 0) : normalCumulative(Math.log(most / far) / scatter);
+  };
+  const all = (): number => {
+    if (uncertainty === 0) return lasting(found);
+    // How steep the size from which it just lasts is in the factor's normal value, in standard uncertainties.
+    const slope = (Math.max(0, end - from) * scatter) / (4 * uncertainty);
+    if (slope <= 3 || hours <= 0) return overRates(sizes, wear, rest, slope);
+    // Where wear and rest are as the hours it is sheer, if the rate is steady.
+    const sheer = scatter < steady ? [from, to].map((made) => end - (end - made) / (1 + rest)) : [];
+    const corners = [from, to, end, ...sheer].filter(
+      (corner) => Math.abs(corner - found) < reach * uncertainty,
+    );
+    if (corners.length === 0) {
+      const least = found - (found > to ? to : from) - 2 * uncertainty;
+      const steep = (uncertainty / scatter) * (1 / least + 1 / (end - found - 2 * uncertainty));
+      return overNormal(steep, (z) => lasting(found + z * uncertainty));
+    }
+    if (slope <= 30) return overRates(sizes, wear, rest, slope);
+    return overSizes(found, uncertainty, corners, lasting);
+  };
+  return Math.max(0, Math.min(1, all() / worn));
 };
