@@ -26,7 +26,9 @@ import { preloadReckoning } from './preload.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
 import { remainingHoursReckoning } from './remaining-hours-reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
-import { ringGapReckoning } from './ring-gap-from-bore.ts';
+import { ringGapReckoning } from './ring-gap.ts';
+import { ringGapFromBoreReckoning } from './ring-gap-from-bore.ts';
+import { ringSideClearanceReckoning } from './ring-side-clearance.ts';
 import { shellClearanceReckoning } from './shell-clearance.ts';
 import { shimPackReckoning } from './shim-pack-reckoning.ts';
 import { shrinkFitReckoning } from './shrink-fit.ts';
@@ -46,6 +48,8 @@ export const reckonings: readonly Reckoning[] = [
   shellClearanceReckoning,
   pistonClearanceReckoning,
   stemClearanceReckoning,
+  ringGapReckoning,
+  ringSideClearanceReckoning,
   shimPackReckoning,
   convertReckoning,
   sizeReckoning,
@@ -54,7 +58,7 @@ export const reckonings: readonly Reckoning[] = [
   repeatsNeededReckoning,
   pooledRepeatabilityReckoning,
   formReckoning,
-  ringGapReckoning,
+  ringGapFromBoreReckoning,
   oilFilmReckoning,
   shrinkFitReckoning,
   gripTimeReckoning,

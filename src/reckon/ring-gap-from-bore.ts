@@ -23,7 +23,7 @@ export const ringGapFromBore = (gap: Uncertain, from: Uncertain, to: Uncertain):
     [-Math.PI, from],
   ]);
 
-export const ringGapReckoning: Reckoning = {
+export const ringGapFromBoreReckoning: Reckoning = {
   name: 'ring-gap-from-bore',
   title: 'End gap of a piston ring in another bore than the one it was measured in',
   inputs: [

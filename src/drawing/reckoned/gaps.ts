@@ -1,10 +1,9 @@
 /** @module Gaps: one part within another in section, the gap magnified, and beneath it the gap against its limits. */
-import { coverageFactor } from '../../quantity/coverage.ts';
-import type { Uncertain } from '../../quantity/uncertain.ts';
 import { boxed, dimension, hatched, lettering, line, pens } from '../ink.ts';
-import { figure, numberLine } from '../number-line.ts';
+import { figure } from '../number-line.ts';
 import { sideBySide } from '../side-by-side.ts';
 import { type SvgNode, sheetOf } from '../svg.ts';
+import { againstLimits } from './against-limits.ts';
 import { lettered, numberIn, type Picture } from './picture.ts';
 
 interface Section {
@@ -22,7 +21,7 @@ const width = 640;
 
 /** The inner part lies against one side of the outer, so that all of the gap stands at the other. */
 const section = ({ title, outer, inner, gap, open, slim }: Section): SvgNode => {
-  const [left, right] = slim ? [250, 390] : [150, 490];
+  const [left, right] = slim ? [235, 405] : [150, 490];
   const wall = 56;
   const [top, tall] = [56, 120];
   const wide = open ? 30 : 0;
@@ -51,39 +50,6 @@ const section = ({ title, outer, inner, gap, open, slim }: Section): SvgNode => 
       fill: pens.faint,
     }),
   );
-};
-
-/** A gap with its ± on one line with its limits; shut is marked where it is not far away. */
-const againstLimits = (
-  title: string,
-  quantities: Readonly<Record<string, Uncertain>>,
-  gap: { readonly at: number; readonly words: string; readonly u: number },
-): SvgNode => {
-  const { least, greatest } = quantities;
-  return numberLine({
-    title,
-    description: gap.words,
-    unit: 'mm',
-    stretches:
-      least === undefined && greatest === undefined
-        ? []
-        : [
-            {
-              from: least?.value ?? Math.min(0, gap.at),
-              to: greatest?.value ?? Math.max(gap.at, least?.value ?? 0),
-              words: 'allowed',
-              hatch: 'wide',
-            },
-          ],
-    marks: [
-      { at: 0, words: 'shut' },
-      ...(least === undefined ? [] : [{ at: least.value, words: `least ${figure(least.value)}` }]),
-      ...(greatest === undefined
-        ? []
-        : [{ at: greatest.value, words: `greatest ${figure(greatest.value)}` }]),
-      { at: gap.at, words: gap.words, strong: true, spread: coverageFactor(0.95, Infinity) * gap.u },
-    ],
-  });
 };
 
 interface PairDrawn {
@@ -125,5 +91,12 @@ export const stemClearancePicture = pairPicture({
   title: 'Clearance of the stem in its guide',
   outer: ['guide', 'guide'],
   inner: ['stem', 'stem'],
+  slim: true,
+});
+
+export const ringSideClearancePicture = pairPicture({
+  title: 'Side clearance of the ring in its groove',
+  outer: ['groove', 'groove'],
+  inner: ['ring', 'ring'],
   slim: true,
 });

@@ -3,7 +3,7 @@ import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
 import { formPicture } from './form.ts';
-import { pistonClearancePicture, stemClearancePicture } from './gaps.ts';
+import { pistonClearancePicture, ringSideClearancePicture, stemClearancePicture } from './gaps.ts';
 import { droopPicture, governorBandPicture } from './governor.ts';
 import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
 import { economicLimitPicture, remainingHoursPicture } from './life.ts';
@@ -11,7 +11,7 @@ import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
-import { ringGapPicture } from './ring-gap.ts';
+import { ringGapFromBorePicture, ringGapPicture } from './ring-gap.ts';
 import { shellClearancePicture } from './shell-clearance.ts';
 import { shimPackPicture } from './shim-packs.ts';
 import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
@@ -34,6 +34,8 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'shell-clearance': shellClearancePicture,
   'piston-clearance': pistonClearancePicture,
   'stem-clearance': stemClearancePicture,
+  'ring-gap': ringGapPicture,
+  'ring-side-clearance': ringSideClearancePicture,
   'shim-pack': shimPackPicture,
   convert: conversionPicture,
   size: sizePicture,
@@ -42,7 +44,7 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'repeats-needed': repeatsNeededPicture,
   'pooled-repeatability': pooledPicture,
   form: formPicture,
-  'ring-gap-from-bore': ringGapPicture,
+  'ring-gap-from-bore': ringGapFromBorePicture,
   'oil-film': oilFilmPicture,
   'shrink-fit': shrinkFitPicture,
   'grip-time': gripTimePicture,

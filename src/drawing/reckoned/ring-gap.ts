@@ -1,7 +1,10 @@
 /** @module A ring in its bore seen from above, its gap dimensioned in the bore where it was read and in the other. */
 import { lettering, pens } from '../ink.ts';
+import { figure } from '../number-line.ts';
+import { sideBySide } from '../side-by-side.ts';
 import { round, type SvgNode, sheetOf, svg } from '../svg.ts';
-import { lettered, numberIn, type Picture } from './picture.ts';
+import { againstLimits } from './against-limits.ts';
+import { lettered, numberIn, numberOr, type Picture } from './picture.ts';
 
 const width = 600;
 const height = 300;
@@ -30,7 +33,7 @@ const ringAt = (
   ];
 };
 
-export const ringGapPicture: Picture = ({ quantities }, reckoned) => {
+export const ringGapFromBorePicture: Picture = ({ quantities }, reckoned) => {
   const gap = quantities.gap?.value ?? 0;
   const from = quantities.from?.value ?? 1;
   const to = quantities.to?.value ?? 1;
@@ -53,4 +56,50 @@ export const ringGapPicture: Picture = ({ quantities }, reckoned) => {
       fill: pens.faint,
     }),
   );
+};
+
+/** The ring in the unworn bore, beside it where the bore is worn, and beneath both the gaps against their limits. */
+export const ringGapPicture: Picture = ({ quantities }, reckoned) => {
+  const gap = numberIn(reckoned, 'gap');
+  const there = numberOr(reckoned, 'gap-worn');
+  const words = lettered(reckoned, 'gap');
+  const bore = figure(quantities.bore?.value ?? 0);
+  const worn = figure(quantities.worn?.value ?? 0);
+  const title = 'Ring gap in its own bore';
+  const rings = sheetOf(
+    { width: 640, height },
+    { title, description: `In the bore of ${bore} mm the gap is ${words}.` },
+    ...ringAt(there === undefined ? 320 : 160, 92, gap * 0.4, {
+      bore: `unworn ${bore} mm`,
+      gap: `gap ${words}`,
+      strong: true,
+    }),
+    ...(there === undefined
+      ? []
+      : ringAt(470, 96, there * 0.4, {
+          bore: `worn ${worn} mm`,
+          gap: `gap ${lettered(reckoned, 'gap-worn')}`,
+          strong: false,
+        })),
+    lettering('gaps not to scale', 628, height - 10, {
+      'text-anchor': 'end',
+      'font-size': 12,
+      fill: pens.faint,
+    }),
+  );
+  const line = againstLimits(
+    `${title} against its limits`,
+    quantities,
+    { at: gap, words: `gap ${words}`, u: reckoned.results.gap?.u ?? 0 },
+    there === undefined
+      ? []
+      : [
+          {
+            at: there,
+            words: `worn ${lettered(reckoned, 'gap-worn')}`,
+            u: reckoned.results['gap-worn']?.u ?? 0,
+          },
+        ],
+  );
+  return sideBySide(`${title}: ${words}`, [rings, line], 1);
 };
