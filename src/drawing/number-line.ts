@@ -1,6 +1,6 @@
 /** @module Values on one line: marked points with their words, hatched stretches between two of them. */
 import { formatFigure } from '../quantity/figure.ts';
-import { ticksOf } from './chart.ts';
+import { ticksOf } from './chart-field.ts';
 import { arrowHead, boxed, hatched, lettering, line, pens } from './ink.ts';
 import { type SvgNode, sheetOf } from './svg.ts';
 

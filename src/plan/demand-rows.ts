@@ -5,6 +5,10 @@ import { columnsIn, columnsWhere, daysColumn, type Row, type Terms } from './row
 import type { Slot } from './slot.ts';
 
 export const hoursDemand = (wanted: number): string => `hours wanted: ${formatFigure(wanted, 0)} h`;
+export const daysDemand = (most: number): string => `ready in: ${formatFigure(most, 0)} days`;
+export const costDemand = (cents: number): string => `cost at most: ${formatFigure(cents / 100, 2)}`;
+export const withoutDemand = (supplier: string): string => `without ${supplier}`;
+export const fixedDemand = (id: string): string => `decided by a person: ${id}`;
 
 /** No option that lasts less; one row a slot, all standing for the one demand. */
 const hoursRows = (slots: readonly Slot[], options: readonly Option[], wanted: number): readonly Row[] =>
@@ -26,7 +30,7 @@ export const demandRows = (
     ? []
     : [
         {
-          stands: `ready in: ${formatFigure(days, 0)} days`,
+          stands: daysDemand(days),
           terms: [[1, daysColumn]],
           relation: '<=',
           bound: days,
@@ -37,7 +41,7 @@ export const demandRows = (
     ? []
     : [
         {
-          stands: `cost at most: ${formatFigure(cents / 100, 2)}`,
+          stands: costDemand(cents),
           terms: cost,
           relation: '<=',
           bound: cents + 0.5,
@@ -45,7 +49,7 @@ export const demandRows = (
       ]),
   ...withoutSuppliers.map(
     (supplier): Row => ({
-      stands: `without ${supplier}`,
+      stands: withoutDemand(supplier),
       terms: columnsWhere(options, (option) => option.supplier === supplier),
       relation: '=',
       bound: 0,
@@ -53,7 +57,7 @@ export const demandRows = (
   ),
   ...Object.entries(fixed).map(
     ([slot, id]): Row => ({
-      stands: `decided by a person: ${id}`,
+      stands: fixedDemand(id),
       terms: columnsIn(options, slot, (option) => option.id === id),
       relation: '=',
       bound: 1,

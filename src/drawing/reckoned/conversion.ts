@@ -1,6 +1,6 @@
 /** @module A figure on two scales side by side, one in each unit. */
 import { unitGiven } from '../../reckon/given.ts';
-import { ticksOf } from '../chart.ts';
+import { ticksOf } from '../chart-field.ts';
 import { lettering, line, pens } from '../ink.ts';
 import { sheetOf } from '../svg.ts';
 import { lettered, numberIn, type Picture } from './picture.ts';

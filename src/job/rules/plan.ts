@@ -3,6 +3,7 @@ import { chooseName } from '../../engine/nearest-name.ts';
 import { type Trouble, trouble } from '../../journal/trouble.ts';
 import { centsTogether } from '../../plan/cost.ts';
 import { couplingRows } from '../../plan/coupling-rows.ts';
+import { fitHours, fitRows } from '../../plan/fit-rows.ts';
 import { type Options, optionsOf } from '../../plan/options.ts';
 import type { Option } from '../../plan/plan-model.ts';
 import { type Slot, slotsOf } from '../../plan/slot.ts';
@@ -57,9 +58,10 @@ const optionTrouble = ({ options, barred, missing }: Options, { choices }: Asked
   return undefined;
 };
 
-/** Couplings with one option chosen in each slot: every column is 1. */
+/** Couplings and fits with one option chosen in each slot: every column is 1. */
 const couplingTrouble = (job: OpenJob, slots: readonly Slot[], chosen: readonly Option[]): Trouble => {
-  const broken = couplingRows(job.sheet.engine, slots, chosen).find(({ terms, relation, bound }) => {
+  const rows = [...couplingRows(job.sheet.engine, slots, chosen), ...fitRows(chosen, undefined)];
+  const broken = rows.find(({ terms, relation, bound }) => {
     const sum = terms.reduce((total, [factor]) => total + factor, 0);
     return relation === '=' ? sum !== bound : relation === '<=' ? sum > bound : sum < bound;
   });
@@ -69,7 +71,7 @@ const couplingTrouble = (job: OpenJob, slots: readonly Slot[], chosen: readonly 
 const sumTrouble = (chosen: readonly Option[], asked: Asked): Trouble => {
   const cents = centsTogether(chosen);
   const days = Math.max(0, ...chosen.map((option) => option.days));
-  const hours = Math.min(...chosen.map((option) => option.hours));
+  const hours = Math.min(fitHours(chosen), ...chosen.map((option) => option.hours));
   // Two makes of browser may differ in the last digit of a logarithm.
   const sameHours = Math.abs(hours - asked.hours) <= 1e-6 * Math.abs(hours);
   return cents === asked.cents && days === asked.days && sameHours

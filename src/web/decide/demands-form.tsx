@@ -1,7 +1,8 @@
 /** @module What is asked of the plan: hours, days, money. A change plans anew. */
-import { type FormEvent, useState } from 'react';
+import { type FormEvent, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Demands } from '../../plan/plan-model.ts';
+import { demanding } from '../../plan/what-if.ts';
 import { Field } from '../shell/field.tsx';
 
 const text = (value: number | undefined): string => (value === undefined ? '' : String(value));
@@ -13,6 +14,13 @@ const asked = (typed: string): number | undefined => {
   return /^\d{1,9}(\.\d{1,2})?$/.test(bare) ? Number(bare) : Number.NaN;
 };
 
+/** What is typed, until the demand is changed elsewhere. */
+const useTyped = (value: number | undefined) => {
+  const [typed, setTyped] = useState(text(value));
+  useEffect(() => setTyped(text(value)), [value]);
+  return [typed, setTyped] as const;
+};
+
 export const DemandsForm = ({
   demands,
   currency,
@@ -22,9 +30,9 @@ export const DemandsForm = ({
   readonly currency: string;
   readonly onDemands: (demands: Demands) => void;
 }) => {
-  const [hours, setHours] = useState(text(demands.hours));
-  const [days, setDays] = useState(text(demands.days));
-  const [most, setMost] = useState(text(demands.cents === undefined ? undefined : demands.cents / 100));
+  const [hours, setHours] = useTyped(demands.hours);
+  const [days, setDays] = useTyped(demands.days);
+  const [most, setMost] = useTyped(demands.cents === undefined ? undefined : demands.cents / 100);
   const [wrong, setWrong] = useState<string>();
   const plan = (event: FormEvent) => {
     event.preventDefault();
@@ -36,12 +44,13 @@ export const DemandsForm = ({
         : `${bad[0] === 'most' ? 'the cost' : bad[0]}: type a number, or leave it empty`,
     );
     if (bad !== undefined) return;
-    onDemands({
-      ...(figures.hours === undefined ? {} : { hours: figures.hours }),
-      ...(figures.days === undefined ? {} : { days: figures.days }),
-      ...(figures.most === undefined ? {} : { cents: Math.round(figures.most * 100) }),
-      ...(demands.fixed === undefined ? {} : { fixed: demands.fixed }),
-    });
+    onDemands(
+      demanding(demands, {
+        hours: figures.hours,
+        days: figures.days,
+        cents: figures.most === undefined ? undefined : Math.round(figures.most * 100),
+      }),
+    );
   };
   return (
     <form className="row no-print" onSubmit={plan} aria-label="What is asked of the plan">
