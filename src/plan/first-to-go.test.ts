@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
 import { hoursAt } from '../quantity/falls-to.ts';
+import { normalCumulative } from '../quantity/normal.ts';
 import { type Alike, firstToGo, survivalOfAll } from './first-to-go.ts';
 
 const exponential = (mean: number, count = 1): Alike => ({ survival: (run) => Math.exp(-run / mean), count });
@@ -38,6 +39,22 @@ describe('the first part to go', () => {
     const { shares, curve } = firstToGo([gone, exponential(1000)], 500);
     expect(shares[0]).toBeCloseTo(0.2, 4);
     expect(curve[0]).toEqual({ hours: 0, share: expect.closeTo(0.8, 12) });
+  });
+
+  it('follows one of which all go at nearly the same hours', () => {
+    // source: closed form of the exponential part and a sum over the other's normal values: 1 - E(exp(-hours / mean))
+    const steep: Alike = {
+      survival: (run) => (run <= 0 ? 1 : normalCumulative(Math.log(7500 / run) / 0.02)),
+      count: 1,
+    };
+    let [before, weights] = [0, 0];
+    for (let z = -6; z <= 6; z += 0.01) {
+      const weight = Math.exp((-z * z) / 2);
+      before += weight * (1 - Math.exp((-7500 * Math.exp(0.02 * z)) / 9000));
+      weights += weight;
+    }
+    const { shares } = firstToGo([exponential(9000), steep], 1000);
+    expect(Math.abs((shares[0] ?? 0) - before / weights)).toBeLessThan(0.0005);
   });
 
   const part = fc
