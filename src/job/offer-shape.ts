@@ -28,6 +28,10 @@ const offeredPlan = z.strictObject({
       }),
     )
     .max(50),
+  oneUse: z
+    .array(z.strictObject({ says: words, count: z.int().min(1), cents }))
+    .max(1000)
+    .exactOptional(),
 });
 
 export const offerShape = z.strictObject({

@@ -10,6 +10,7 @@ describe('what a plan of an offer comes to', () => {
     expect(offerSum(offer, planA)).toEqual({
       components: 4000,
       beside: 600,
+      oneUse: 0,
       labour: 78_900,
       net: 83_500,
       taxes: [
@@ -26,6 +27,21 @@ describe('what a plan of an offer comes to', () => {
       net: 124_600,
       taxes: [{ cents: 11_058 }, { cents: 1869 }],
       gross: 137_527,
+    });
+  });
+
+  // source: worked by hand: 835.00 + 2 × 0.75 + 1.20 = 837.70; 8.875 % of it is 74.345875, 1.5 % is 12.5655
+  it('has gaskets and the like in it, and their tax', () => {
+    const oneUse = [
+      { says: 'lock tabs', count: 2, cents: 150 },
+      { says: 'pump gasket', count: 1, cents: 120 },
+    ];
+    expect(offerSum(offer, { ...planA, oneUse })).toMatchObject({
+      beside: 600,
+      oneUse: 270,
+      net: 83_770,
+      taxes: [{ cents: 7435 }, { cents: 1257 }],
+      gross: 92_462,
     });
   });
 

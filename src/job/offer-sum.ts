@@ -13,6 +13,8 @@ export interface OfferSum {
   readonly components: number;
   /** Paid once, less what is taken off for quantities: what the plan costs beside its components. */
   readonly beside: number;
+  /** Gaskets, seals and other one-use items. */
+  readonly oneUse: number;
   readonly labour: number;
   readonly net: number;
   /** Each on the sum before tax and rounded by itself, half up; none on another. */
@@ -34,10 +36,11 @@ export const offerSum = (
     choices,
     cents,
     labour,
-  }: Pick<OfferedPlan, 'choices' | 'cents'> & { readonly labour: readonly LabourLine[] },
+    oneUse = [],
+  }: Pick<OfferedPlan, 'choices' | 'cents' | 'oneUse'> & { readonly labour: readonly LabourLine[] },
 ): OfferSum => {
   const components = total(choices);
-  const net = cents + total(labour);
+  const net = cents + total(oneUse) + total(labour);
   const taxed = taxes.map(({ name, rate }) => {
     const tax = taxOn(net, rate);
     return { says: `${name} ${rate.text} ${rate.unit}`, cents: tax.kind === 'answer' ? tax.value : 0 };
@@ -45,6 +48,7 @@ export const offerSum = (
   return {
     components,
     beside: cents - components,
+    oneUse: total(oneUse),
     labour: total(labour),
     net,
     taxes: taxed,

@@ -27,6 +27,14 @@ export interface LabourLine {
   readonly rate?: number;
 }
 
+/** So many of a part that is used but once: a gasket, a seal, a lock tab. */
+export interface OneUseLine {
+  readonly says: string;
+  readonly count: number;
+  /** For all of them. */
+  readonly cents: number;
+}
+
 export interface OfferedPlan {
   /** `A`, `B` or `C`, as the owner answers. */
   readonly name: string;
@@ -38,6 +46,8 @@ export interface OfferedPlan {
   readonly days: number;
   readonly hours: number;
   readonly labour: readonly LabourLine[];
+  /** Charged beside parts and machining; missing in an offer that was made before they were priced. */
+  readonly oneUse?: readonly OneUseLine[];
 }
 
 /** All that the owner is told: it stays as it was made, whatever the workshop says of itself later. */

@@ -11,6 +11,7 @@ import type { WorkshopSays } from '../register/workshop.ts';
 import type { RequestOf } from './command.ts';
 import type { OpenJob } from './job.ts';
 import type { LabourLine, OfferedPlan } from './offer.ts';
+import { oneUseLines } from './order/one-use-lines.ts';
 import { choosePlan, planQuestionOf } from './planning.ts';
 import { planNames } from './rules/offer.ts';
 
@@ -84,7 +85,7 @@ const labourOf = (
 };
 
 const offered = (
-  engine: EngineType,
+  job: OpenJob,
   open: readonly Option[],
   workshop: WorkshopSays,
   asked: PlanToOffer,
@@ -95,7 +96,7 @@ const offered = (
   if (labour.kind === 'refused') return labour;
   const told = asked.plan.choices.map((option) => ({
     what: whatIsDone(option.does, option.size),
-    why: placesNamed(engine, whyItIsDone(asked.plan, option, open)),
+    why: placesNamed(job.sheet.engine, whyItIsDone(asked.plan, option, open)),
   }));
   return answer({
     name,
@@ -105,6 +106,7 @@ const offered = (
     days,
     hours,
     labour: labour.value,
+    oneUse: oneUseLines(job, choices),
   });
 };
 
@@ -118,7 +120,7 @@ export const makeOffer = (
   const { options: open } = optionsOf(planQuestionOf(job));
   const all: OfferedPlan[] = [];
   for (const [index, asked] of plans.entries()) {
-    const plan = offered(job.sheet.engine, open, workshop, asked, planNames[index] ?? '');
+    const plan = offered(job, open, workshop, asked, planNames[index] ?? '');
     if (plan.kind === 'refused') return plan;
     all.push(plan.value);
   }

@@ -7,6 +7,7 @@ import { type Refusal, refusalText } from '../quantity/refusal.ts';
 import { typedText } from '../quantity/typed.ts';
 import { moneyText, timeText } from './figure-text.ts';
 import { escaped, words } from './html.ts';
+import { oneUseTable } from './offer-one-use.ts';
 import { offerPageStyle } from './offer-page-style.ts';
 import { pageStyle } from './page-style.ts';
 import { plate } from './plate.ts';
@@ -69,6 +70,13 @@ ${row(
     ? row(
         'Setting up and carriage, less for quantity',
         each(({ sum }) => money(sum.beside)),
+      )
+    : ''
+}${
+  plans.some(({ sum }) => sum.oneUse !== 0)
+    ? row(
+        'Gaskets, seals and other one-use items',
+        each(({ sum }) => money(sum.oneUse)),
       )
     : ''
 }${labourRows(plans, money)}${row(
@@ -216,7 +224,7 @@ ${notices.join('')}${plate([
   { name: 'Valid until', says: offer.validUntil },
 ])}<h2>${offer.plans.length === 1 ? 'The plan' : 'The plans side by side'}</h2>
 ${plansTable(offer, plans)}<p>Each tax is reckoned on the sum before tax and rounded to the nearest hundredth, half up.</p>
-${workTable(job, offer)}${
+${workTable(job, offer)}${oneUseTable(offer)}${
   offer.terms.trim() === ''
     ? ''
     : `<h2>Terms</h2>\n${offer.terms

@@ -3,6 +3,8 @@
 import type { FactKind, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
+import type { OfferedPlan } from '../job/offer.ts';
+import { oneUseLines } from '../job/order/one-use-lines.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from '../job/rules/offer.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { readEvents } from '../job/upcast.ts';
@@ -77,6 +79,10 @@ const pageDiffers = (shown: string, computed: string): Answer<void> => {
   );
 };
 
+/** An offer that was made before one-use items were priced says nothing of them. */
+const asPriced = (job: OpenJob, plans: readonly OfferedPlan[]): readonly OfferedPlan[] =>
+  plans.map((plan) => ({ ...plan, oneUse: plan.oneUse ?? oneUseLines(job, plan.choices) }));
+
 /** What a plan, an offer or an agreement was asked with, and what is said where it was not to be had. */
 const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; trouble: Trouble } | undefined => {
   switch (fact.kind) {
@@ -88,7 +94,7 @@ const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; troubl
     case 'offer made':
       return {
         what: 'the offer is not one that its readings give',
-        trouble: makeOfferTrouble(job, { ...fact, kind: 'make offer' }, at),
+        trouble: makeOfferTrouble(job, { ...fact, plans: asPriced(job, fact.plans), kind: 'make offer' }, at),
       };
     case 'owner agreed':
       return {

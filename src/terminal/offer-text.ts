@@ -35,6 +35,7 @@ export const offerText = (job: OpenJob, offer: Offer, now: string): string => {
       [
         row('Parts and machining', ({ sum }) => money(sum.components)),
         row('Set-ups, less for quantity', ({ sum }) => money(sum.beside)),
+        row('Gaskets, seals, other one-use', ({ sum }) => money(sum.oneUse)),
         row('Work', ({ sum }) => money(sum.labour)),
         row('Before tax', ({ sum }) => money(sum.net)),
         ...offer.taxes.map((_, at) =>

@@ -49,6 +49,12 @@ describe('an offer in the terminal', { timeout: 120_000 }, () => {
     expect(sums).toEqual(
       offer?.plans.map(({ cents }, index) => cents + 27_500 + (index === 0 ? 67_200 : 77_700)),
     );
+    // source: prices of the engine type added by hand: 7.50 + 12.40 + 8.60 + 4.20 + 6 × 3.10 + 8 × 0.85 + 12 × 0.60
+    // + 6 × 0.40 + 2 × 5.30 + 3 × 0.55
+    expect(text).toMatch(/Gaskets, seals, other one-use +79\.95 crowns +79\.95 crowns\n/);
+    expect(await told('plan', 'J-2')).toContain(
+      'other one-use items add 79.95 crowns (1 × sump gasket 7.50, ',
+    );
     expect(text).toContain(`Link: /offer/`);
     expect(text).toContain('answers on this machine alone');
   });
@@ -57,7 +63,12 @@ describe('an offer in the terminal', { timeout: 120_000 }, () => {
     await told('offer', 'J-2', 'page', '--to', 'offer.html');
     const html = readFileSync(join(at.folder, 'offer.html'), 'utf8');
     expect(html).toMatch(/^<!DOCTYPE html>/);
-    for (const words of ['B: <bdi>ready soonest</bdi>', 'sales tax 8.875 %', 'Nether Saltmarsh'])
+    for (const words of [
+      'B: <bdi>ready soonest</bdi>',
+      'sales tax 8.875 %',
+      'Nether Saltmarsh',
+      'big end bolts, stretched once',
+    ])
       expect(html).toContain(words);
     expect(html).not.toContain((await offers())[0]?.token);
   });

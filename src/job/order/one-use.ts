@@ -1,12 +1,14 @@
 /** @module Parts that are used but once, as far as this engine needs new ones: spoilt by the strip, or brought by the plan. */
 import type { EngineType, OneUse } from '../../engine/engine-type.ts';
 import { operandPlace } from '../../measure/expression.ts';
-import type { Option } from '../../plan/plan-model.ts';
 import { slotsOf } from '../../plan/slot.ts';
 import type { OpenJob } from '../job.ts';
 
 /** What is decided of a slot, as far as it bears on other parts. */
-type Decided = Pick<Option, 'slot' | 'does'>;
+interface Decided {
+  readonly slot: string;
+  readonly does: string;
+}
 
 export interface OneUseNeeded {
   readonly item: OneUse;

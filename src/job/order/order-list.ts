@@ -3,6 +3,7 @@ import type { RequestOf } from '../command.ts';
 import type { Charge } from '../event.ts';
 import type { OpenJob } from '../job.ts';
 import { type NeededLine, neededLines } from './needed.ts';
+import { orderedCount } from './ordered.ts';
 
 export interface ListedLine extends NeededLine {
   /** How many were ordered already. */
@@ -24,13 +25,8 @@ export interface SupplierList {
   readonly days: number;
 }
 
-const orderedOf = ({ orders }: OpenJob, line: string): number =>
-  [...orders.values()]
-    .flatMap(({ lines }) => lines)
-    .reduce((sum, one) => sum + (one.line === line ? one.count : 0), 0);
-
 const listed = (job: OpenJob, needed: NeededLine): ListedLine => {
-  const ordered = orderedOf(job, needed.line);
+  const ordered = orderedCount(job, needed.line);
   const left = Math.max(0, needed.count - ordered);
   return { ...needed, ordered, left, leftCents: Math.round((needed.cents * left) / needed.count) };
 };

@@ -6,6 +6,7 @@ import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { type LabourLine, type Offer, type OfferedPlan, offerStanding, sameChoices } from '../offer.ts';
 import { offerSum } from '../offer-sum.ts';
+import { oneUseLines, oneUseTitle } from '../order/one-use-lines.ts';
 import { choosePlanTrouble, planOpenTrouble } from './plan.ts';
 
 type Asked = RequestOf<'make offer'>;
@@ -33,6 +34,24 @@ const lineTrouble = ({ says, cents, hours, rate }: LabourLine, where: string): T
     : trouble(`“${says}” does not come to its hours at its rate`, where, 'reckon it again');
 };
 
+/** What is used but once must be priced as the plan needs it. */
+const oneUseTrouble = (job: OpenJob, { choices, oneUse = [] }: OfferedPlan, where: string): Trouble => {
+  const needed = oneUseLines(job, choices);
+  const same =
+    oneUse.length === needed.length &&
+    needed.every(({ says, count, cents }, at) => {
+      const line = oneUse[at];
+      return line?.says === says && line.count === count && line.cents === cents;
+    });
+  return same
+    ? undefined
+    : trouble(
+        `its ${oneUseTitle} are not those that the plan needs, at their prices`,
+        where,
+        'make the offer again from the plan',
+      );
+};
+
 const plansTrouble = (job: OpenJob, asked: Asked): Trouble => {
   const { plans } = asked;
   if (plans.length < 1 || plans.length > planNames.length)
@@ -52,6 +71,8 @@ const plansTrouble = (job: OpenJob, asked: Asked): Trouble => {
     if (wrong) return wrong;
     const chosen = choosePlanTrouble(job, asChosen(plan));
     if (chosen) return { ...chosen, where: `${where}, ${chosen.where}` };
+    const once = oneUseTrouble(job, plan, where);
+    if (once) return once;
   }
   return undefined;
 };

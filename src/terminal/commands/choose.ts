@@ -1,4 +1,5 @@
 /** @module `endfloat choose`: plans a job and notes the plan as chosen. */
+import { oneUseLines } from '../../job/order/one-use-lines.ts';
 import { choosePlan } from '../../job/planning.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
@@ -23,11 +24,13 @@ export const choose: TerminalCommand = {
       const plan = await planned(given, { sheet: job.sheet, job, warnings: [] });
       if (plan.kind === 'refused') return plan;
       if (plan.value.kind !== 'plan') return noPlan(plan.value);
-      const carried = await carryOut(store, given, id, job, [choosePlan(plan.value)]);
+      const request = choosePlan(plan.value);
+      const carried = await carryOut(store, given, id, job, [request]);
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
+      const oneUse = oneUseLines(job, request.choices);
       return answer({
-        text: `${planText(job.sheet.engine, plan.value, job.booked.currency, hoursWanted(given, job))}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
+        text: `${planText(job.sheet.engine, plan.value, job.booked.currency, hoursWanted(given, job), oneUse)}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
         json: { done: true, events: carried.value.events },
       });
     }),

@@ -1,7 +1,8 @@
 /** @module `endfloat demo`: loads the invented workshop into an empty store and works its jobs through in words. */
 import { dirname, join } from 'node:path';
 import { demoJobs, loadDemo } from '../../../demo/workshop.ts';
-import { demandsOf, planQuestionOf } from '../../job/planning.ts';
+import { oneUseLines } from '../../job/order/one-use-lines.ts';
+import { choosePlan, demandsOf, planQuestionOf } from '../../job/planning.ts';
 import { pumpPacksOf } from '../../job/pumps.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
 import { judgeAll } from '../../measure/judge.ts';
@@ -51,8 +52,10 @@ const packs = ({ job }: FoundJob): string => {
 };
 
 const decided = ({ job }: FoundJob, plan: Planned): string => {
-  if (plan.kind === 'plan')
-    return planText(job.sheet.engine, plan, job.booked.currency, demandsOf(job).hours);
+  if (plan.kind === 'plan') {
+    const oneUse = oneUseLines(job, choosePlan(plan).choices);
+    return planText(job.sheet.engine, plan, job.booked.currency, demandsOf(job).hours, oneUse);
+  }
   return plan.kind === 'not yet' ? `Not yet: ${plan.missing.join('; ')}\n` : `${refusalText(plan)}\n`;
 };
 

@@ -1,4 +1,6 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
+import { oneUseLines } from '../../job/order/one-use-lines.ts';
+import { choosePlan } from '../../job/planning.ts';
 import { changesAlong } from '../../plan/changes.ts';
 import type { Planned } from '../../plan/plan-model.ts';
 import { type Answer, answer, refusalText, refuse } from '../../quantity/refusal.ts';
@@ -43,9 +45,11 @@ export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcom
 
 const outcomeOf = (given: Given, found: Planned, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
   if (found.kind !== 'plan') return noPlan(found);
+  const { choices } = choosePlan(found);
+  const oneUse = oneUseLines(job ?? { sheet, done: new Map(), orders: new Map() }, choices);
   return answer({
-    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job)),
-    json: found,
+    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job), oneUse),
+    json: { ...found, oneUse },
     warnings,
   });
 };

@@ -5,6 +5,7 @@ import type { EngineType } from '../../engine/engine-type.ts';
 import type { Plan } from '../../plan/plan-model.ts';
 import { chooseIt } from './decide-actions.ts';
 import { EngineLifeShown } from './engine-life-shown.tsx';
+import { OneUseShown } from './one-use-shown.tsx';
 import { PlanTable } from './plan-table.tsx';
 import { hoursText, money, slotWords } from './plan-words.ts';
 
@@ -55,6 +56,7 @@ export const PlanShown = ({
     </div>
     {children}
     <PlanTable engine={engine} plan={plan} currency={currency} caption={caption} />
+    <OneUseShown plan={plan} currency={currency} />
     <EngineLifeShown engine={engine} plan={plan} wanted={hoursWanted} />
     {plan.barred.length === 0 ? null : (
       <details>

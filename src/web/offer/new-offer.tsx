@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
 import { offerSum } from '../../job/offer-sum.ts';
 import { makeOffer } from '../../job/offering.ts';
+import { oneUseTitle } from '../../job/order/one-use-lines.ts';
 import { planNames } from '../../job/rules/offer.ts';
 import { centsText } from '../../quantity/money.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
@@ -40,6 +41,7 @@ const DraftedPlan = ({
   name,
   workshop,
   pay,
+  oneUse,
   currency,
   onChange,
   onTakeOut,
@@ -49,6 +51,8 @@ const DraftedPlan = ({
   readonly workshop: WorkshopSays;
   /** What the owner would pay; missing while it cannot be reckoned. */
   readonly pay: number | undefined;
+  /** What gaskets, seals and other one-use items add to it. */
+  readonly oneUse: number | undefined;
   readonly currency: string;
   readonly onChange: (drafted: Drafted) => void;
   readonly onTakeOut: () => void;
@@ -60,6 +64,11 @@ const DraftedPlan = ({
     <p>
       Parts and machining <span className="figure">{money(drafted.plan.cents, currency)}</span>,{' '}
       {drafted.plan.days} days, {hoursText(drafted.plan.hours)};{' '}
+      {oneUse ? (
+        <>
+          {oneUseTitle} <span className="figure">{money(oneUse, currency)}</span>;{' '}
+        </>
+      ) : null}
       <strong>
         to pay <span className="figure">{pay === undefined ? 'not known yet' : money(pay, currency)}</span>
       </strong>
@@ -99,8 +108,7 @@ const Making = ({
   const [days, setDays] = useState(String(workshop.validDays));
   const [refusal, setRefusal] = useState<Refusal>();
   const offer = asked(job, workshop, draft, days);
-  const pays =
-    offer.kind === 'answer' ? offer.value.plans.map((plan) => offerSum(offer.value, plan).gross) : [];
+  const sums = offer.kind === 'answer' ? offer.value.plans.map((plan) => offerSum(offer.value, plan)) : [];
   const make = (event: FormEvent) => {
     event.preventDefault();
     const request = asked(job, workshop, draft, days);
@@ -118,7 +126,8 @@ const Making = ({
           drafted={drafted}
           name={planNames[at] ?? ''}
           workshop={workshop}
-          pay={pays[at]}
+          pay={sums[at]?.gross}
+          oneUse={sums[at]?.oneUse}
           currency={job.booked.currency}
           onChange={(changed) => onDraft(draft.map((one, index) => (index === at ? changed : one)))}
           onTakeOut={() => onDraft(draft.filter((_, index) => index !== at))}

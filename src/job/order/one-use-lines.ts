@@ -1,0 +1,24 @@
+/** @module What gaskets, seals and other one-use items add to a plan: named lines, less what is ordered already. */
+import type { OpenJob } from '../job.ts';
+import type { Choice, OneUseLine } from '../offer.ts';
+import { oneUseNeeded } from './one-use.ts';
+import { orderedCount } from './ordered.ts';
+
+export const oneUseTitle = 'gaskets, seals and other one-use items';
+
+/** Exact, in hundredths, in the order of the engine type. What is ordered already costs nothing more. */
+export const oneUseLines = (
+  job: Pick<OpenJob, 'sheet' | 'done' | 'orders'>,
+  choices: readonly Pick<Choice, 'slot' | 'option'>[],
+): readonly OneUseLine[] =>
+  oneUseNeeded(
+    job,
+    choices.map(({ slot, option }) => ({ slot, does: option.split(':')[1] ?? '' })),
+  ).map(({ item, count }) => {
+    const left = Math.max(0, count - orderedCount(job, `one-use:${item.name}`));
+    const says = left === 0 ? `${item.title}, already ordered, paid` : item.title;
+    return { says, count, cents: item.cents * left };
+  });
+
+export const oneUseCents = (lines: readonly OneUseLine[]): number =>
+  lines.reduce((sum, { cents }) => sum + cents, 0);
