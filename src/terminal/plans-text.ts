@@ -14,7 +14,10 @@ const closing = (found: TradeOff | Alternatives): string => {
   return `No other plan beats one of these in cost, days and hours. To take one, ask for its days and hours${such}.`;
 };
 
-/** @param changes  to each plan but the first */
+/**
+ * @param changes  to each plan but the first
+ * @param oneUse   what gaskets, seals and the like add to each, in hundredths
+ */
 export const plansText = (
   found: TradeOff | Alternatives,
   changes: readonly Step[],
@@ -25,6 +28,7 @@ export const plansText = (
     return [
       `${index + 1}`,
       moneyText(plan.cents, currency),
+      moneyText(oneUse[index] ?? 0, currency),
       formatFigure(plan.days, Number.isInteger(plan.days) ? 0 : 1),
       `${formatFigure(plan.hours, 0)} h`,
       change ? `against ${change.against + 1}: ${change.says}` : 'the cheapest',
@@ -33,6 +37,7 @@ export const plansText = (
   const heads = [
     { head: 'Plan', right: true },
     { head: 'Cost', right: true },
+    { head: 'Gaskets, seals', right: true },
     { head: 'Days', right: true },
     { head: 'Lasts', right: true },
     { head: 'What changes' },

@@ -47,7 +47,7 @@ describe('the trade-off on the command line', () => {
 
   it('says in words what changes, and how to take one', async () => {
     const out = await said(...asked, '--trade-off');
-    expect(out).toMatch(/^Plan +Cost +Days +Lasts +What changes\n/);
+    expect(out).toMatch(/^Plan +Cost +Gaskets, seals +Days +Lasts +What changes\n/);
     expect(out).toMatch(
       /against 1: for \d+\.\d\d more: ready 2 days sooner, since cylinder bores in the block go to 0\.50/,
     );

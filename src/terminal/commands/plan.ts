@@ -1,8 +1,8 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
-import { oneUseLines } from '../../job/order/one-use-lines.ts';
+import { oneUseCents, oneUseLines } from '../../job/order/one-use-lines.ts';
 import { choosePlan } from '../../job/planning.ts';
 import { changesAlong } from '../../plan/changes.ts';
-import type { Planned } from '../../plan/plan-model.ts';
+import type { Plan, Planned } from '../../plan/plan-model.ts';
 import { type Answer, answer, refusalText, refuse } from '../../quantity/refusal.ts';
 import type { Given, Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
@@ -43,24 +43,37 @@ export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcom
   });
 };
 
-const outcomeOf = (given: Given, found: Planned, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
+/** With what gaskets, seals and the like add to it. */
+const priced = ({ sheet, job }: SheetSource, plan: Plan) => ({
+  ...plan,
+  oneUse: oneUseLines(job ?? { sheet, done: new Map(), orders: new Map() }, choosePlan(plan).choices),
+});
+
+const outcomeOf = (given: Given, found: Planned, source: SheetSource): Answer<Outcome> => {
   if (found.kind !== 'plan') return noPlan(found);
-  const { choices } = choosePlan(found);
-  const oneUse = oneUseLines(job ?? { sheet, done: new Map(), orders: new Map() }, choices);
+  const { sheet, job, warnings } = source;
+  const json = priced(source, found);
   return answer({
-    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job), oneUse),
-    json: { ...found, oneUse },
+    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job), json.oneUse),
+    json,
     warnings,
   });
 };
 
 /** Several plans side by side. */
-const plansOutcome = (found: PlansFound, { sheet, job, warnings }: SheetSource): Answer<Outcome> => {
+const plansOutcome = (found: PlansFound, source: SheetSource): Answer<Outcome> => {
   if (found.kind !== 'trade-off' && found.kind !== 'alternatives') return noPlan(found);
+  const { sheet, job, warnings } = source;
+  const plans = found.plans.map((each) => priced(source, each));
   const changes = changesAlong(sheet.engine, found.plans);
   return answer({
-    text: plansText(found, changes, job?.booked.currency ?? ''),
-    json: { ...found, changes },
+    text: plansText(
+      found,
+      changes,
+      job?.booked.currency ?? '',
+      plans.map(({ oneUse }) => oneUseCents(oneUse)),
+    ),
+    json: { ...found, plans, changes },
     warnings,
   });
 };
