@@ -22,6 +22,7 @@ export const plansText = (
   found: TradeOff | Alternatives,
   changes: readonly Step[],
   currency: string,
+  oneUse: readonly number[],
 ): string => {
   const rows = found.plans.map((plan, index) => {
     const change = changes[index - 1];
