@@ -48,9 +48,9 @@ describe('a new shell on a used journal', () => {
   });
 
   it('is barred where the clearance would be outside, in words', () => {
-    const [fit, ...more] = shellsOf(limitedTo(0.09))?.fits ?? [];
+    const [oneFit, ...more] = shellsOf(limitedTo(0.09))?.fits ?? [];
     expect(more).toEqual([]);
-    expect(fit).toEqual({
+    expect(oneFit).toEqual({
       with: 'mains:put back:standard:',
       hours: 0,
       says: expect.stringMatching(
@@ -58,7 +58,7 @@ describe('a new shell on a used journal', () => {
       ),
     });
     expect(expected).toBeGreaterThan(0.09);
-    expect(expected.toFixed(3)).toBe(/at main\.2 (\S+) mm/.exec(fit?.says ?? '')?.[1]);
+    expect(expected.toFixed(3)).toBe(/at main\.2 (\S+) mm/.exec(oneFit?.says ?? '')?.[1]);
   });
 
   it('is not planned then: the journals are ground although they are within their limits', async () => {
@@ -69,14 +69,14 @@ describe('a new shell on a used journal', () => {
 
   it('gives fewer hours where it is within: the share of the usual wear that is left', async () => {
     const question = limitedTo(0.115);
-    const [fit] = shellsOf(question)?.fits ?? [];
+    const [oneFit] = shellsOf(question)?.fits ?? [];
     // source: by hand; what is left to 0.115 of what was left from 0.065, the middle as made, of 6000 h
     const share = (0.115 - expected) / (0.115 - 0.065);
-    expect(Math.abs((fit?.hours ?? 0) - 6000 * share)).toBeLessThan(30);
+    expect(Math.abs((oneFit?.hours ?? 0) - 6000 * share)).toBeLessThan(30);
     const { options } = optionsOf(question);
     const shells = shellsOf(question);
-    const mains = options.find(({ id }) => id === fit?.with);
-    expect(fitHours(shells && mains ? [shells, mains] : [])).toBe(fit?.hours);
+    const mains = options.find(({ id }) => id === oneFit?.with);
+    expect(fitHours(shells && mains ? [shells, mains] : [])).toBe(oneFit?.hours);
     expect(fitHours(shells ? [shells] : [])).toBe(Number.POSITIVE_INFINITY);
   });
 
