@@ -12,6 +12,7 @@ import { droopReckoning } from './droop.ts';
 import { economicLimitReckoning } from './economic-limit.ts';
 import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
+import { fuelConsumptionReckoning } from './fuel-consumption.ts';
 import { gasketGradeReckoning } from './gasket-grade.ts';
 import { readAll } from './given.ts';
 import { governorBandReckoning } from './governor-band.ts';
@@ -20,9 +21,12 @@ import { guardBandReckoning } from './guard-band.ts';
 import { reboreSizeReckoning, regrindSizeReckoning } from './next-size.ts';
 import { oilFilmReckoning } from './oil-film-reckoning.ts';
 import { pistonClearanceReckoning } from './piston-clearance.ts';
+import { oilPressureCheckReckoning } from './oil-pressure-check.ts';
 import { pistonTravelReckoning } from './piston-travel.ts';
 import { pooledRepeatabilityReckoning } from './pooled-repeatability.ts';
+import { powerCorrectionReckoning } from './power-correction.ts';
 import { preloadReckoning } from './preload.ts';
+import { pumpBalanceReckoning } from './pump-balance.ts';
 import type { Reckoned, Reckoning } from './reckoning.ts';
 import { remainingHoursReckoning } from './remaining-hours-reckoning.ts';
 import { repeatsNeededReckoning } from './repeats-needed.ts';
@@ -81,6 +85,10 @@ export const reckonings: readonly Reckoning[] = [
   economicLimitReckoning,
   droopReckoning,
   governorBandReckoning,
+  powerCorrectionReckoning,
+  fuelConsumptionReckoning,
+  pumpBalanceReckoning,
+  oilPressureCheckReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

@@ -10,8 +10,11 @@ import { economicLimitPicture, remainingHoursPicture } from './life.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
+import { fuelConsumptionPicture, powerCorrectionPicture } from './power.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
 import { ringGapFromBorePicture, ringGapPicture } from './ring-gap.ts';
+import { ringGapPicture } from './ring-gap.ts';
+import { oilPressureCheckPicture, pumpBalancePicture } from './running.ts';
 import { shellClearancePicture } from './shell-clearance.ts';
 import { shimPackPicture } from './shim-packs.ts';
 import { crankAnglePicture, pistonTravelPicture } from './slider-crank.ts';
@@ -67,4 +70,8 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'economic-limit': economicLimitPicture,
   droop: droopPicture,
   'governor-band': governorBandPicture,
+  'power-correction': powerCorrectionPicture,
+  'fuel-consumption': fuelConsumptionPicture,
+  'pump-balance': pumpBalancePicture,
+  'oil-pressure-check': oilPressureCheckPicture,
 };
