@@ -174,9 +174,7 @@ export const pumpBalanceReckoning: Reckoning = {
           : []),
         ...(touch === ''
           ? []
-          : [
-              `${change.length} of ${count} pumps are touched; no way touches fewer. Measure all again afterwards.`,
-            ]),
+          : [`Touched: ${change.length} of ${count}; no way touches fewer. Measure all again afterwards.`]),
         `Rack marks alike first; then delivery; then exhaust temperatures and firing pressures under load${wanted === undefined ? '; the mean may move, so look at power and smoke after' : ''}. Change one thing at a time.`,
         'With each change prove that the rack runs free from stop to stop: a rack that sticks lets the engine run away. Fuel under injection pressure goes through skin: keep hands off the jets.',
       ],

@@ -4,7 +4,12 @@ import { chart } from '../chart.ts';
 import { figure } from '../number-line.ts';
 import { lettered, numberIn, numberOr, type Picture } from './picture.ts';
 
-const load = { words: 'load, %', from: 0, to: 110 };
+/** What would be written beside the end of a line would lie on it: it stands below the axis. */
+const load = (fullLoad: number, set?: number) => ({
+  words: `load, %; at full load ${figure(fullLoad, 1)} rpm${set === undefined ? '' : `; dashed: ${figure(set, 1)} rpm set without load`}`,
+  from: 0,
+  to: 110,
+});
 
 /** Speeds with room about them, for an axis. */
 const around = (speeds: readonly number[]) => {
@@ -19,7 +24,7 @@ export const droopPicture: Picture = (given, reckoned) => {
   return chart({
     title: 'Speed over load',
     description: `From ${figure(noLoad, 1)} rpm without load to ${figure(fullLoad, 1)} rpm at full load: droop ${lettered(reckoned, 'droop')}.`,
-    x: load,
+    x: load(fullLoad, wanted),
     y: around([noLoad, fullLoad, ...(wanted === undefined ? [] : [wanted])]),
     curves: [
       ...(wanted === undefined
@@ -43,10 +48,7 @@ export const droopPicture: Picture = (given, reckoned) => {
     ],
     marks: [
       { at: [0, noLoad], words: `no load ${figure(noLoad, 1)} rpm` },
-      { at: [100, fullLoad], words: `full load ${figure(fullLoad, 1)} rpm`, led: true },
-      ...(wanted === undefined
-        ? []
-        : [{ at: [0, wanted] as const, words: `as wanted (dashed) ${figure(wanted, 1)} rpm` }]),
+      { at: [100, fullLoad], words: '', led: true },
     ],
   });
 };
@@ -67,7 +69,7 @@ export const governorBandPicture: Picture = (given, reckoned) => {
   return chart({
     title: 'Speed over load, and the room that the class leaves',
     description: `Droop ${lettered(reckoned, 'droop')}, ${lettered(reckoned, 'droop-verdict')}; band ${lettered(reckoned, 'band')}, ${lettered(reckoned, 'band-verdict')}.`,
-    x: load,
+    x: load(fullLoad, Math.abs(toSet - noLoad) > 1e-6 ? toSet : undefined),
     y: around([rated, noLoad, fullLoad, highest, lowest, allowed, toSet]),
     bands: [{ along: 'y', from: rated, to: allowed, words: 'droop that the class allows' }],
     curves: [
@@ -95,11 +97,8 @@ export const governorBandPicture: Picture = (given, reckoned) => {
     ],
     marks: [
       { at: [0, noLoad], words: `found ${figure(noLoad, 1)} rpm` },
-      { at: [100, fullLoad], words: `full load ${figure(fullLoad, 1)} rpm` },
+      { at: [100, fullLoad], words: '', led: true },
       { at: [at, highest], words: `swing ${lettered(reckoned, 'band')}` },
-      ...(Math.abs(toSet - noLoad) > 1e-6
-        ? [{ at: [0, toSet] as const, words: `set (dashed) ${figure(toSet, 1)} rpm` }]
-        : []),
     ],
   });
 };

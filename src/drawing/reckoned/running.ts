@@ -44,7 +44,7 @@ export const pumpBalancePicture: Picture = (given, reckoned) => {
           stroke: touched ? pens.accent : pens.ink,
           'stroke-width': touched ? 3.4 : 1.8,
         }),
-        lettering(figure(value, 3), x + bar / 2, y(value) - 8, { 'text-anchor': 'middle', 'font-size': 13 }),
+        lettering(figure(value, 3), x + bar / 2, y(value) + 20, { 'text-anchor': 'middle', 'font-size': 13 }),
         lettering(name, x + bar / 2, base + 20, { 'text-anchor': 'middle', 'font-weight': 700 }),
         ...(touched
           ? [
@@ -76,10 +76,9 @@ export const oilPressureCheckPicture: Picture = (_, reckoned) => {
     description: `Read ${lettered(reckoned, 'pressure')}${least === undefined ? '' : `, least ${lettered(reckoned, 'least')}: ${lettered(reckoned, 'verdict')}`}; rough floor ${lettered(reckoned, 'rough-floor')}.`,
     unit: 'bar',
     stretches: [
-      { from: 0, to: floor, words: 'below the rough floor', hatch: 'wide' },
-      ...(least === undefined
-        ? []
-        : [{ from: 0, to: least, words: 'below the manual’s least', hatch: 'close' as const }]),
+      least === undefined
+        ? { from: 0, to: floor, words: 'below the rough floor', hatch: 'wide' }
+        : { from: 0, to: least, words: 'below the manual’s least', hatch: 'close' },
     ],
     marks: [
       { at: floor, words: `rough floor ${figure(floor, 2)}` },
