@@ -44,7 +44,7 @@ export const pumpBalancePicture: Picture = (given, reckoned) => {
           stroke: touched ? pens.accent : pens.ink,
           'stroke-width': touched ? 3.4 : 1.8,
         }),
-        lettering(figure(value, 3), x + bar / 2, y(value) + 20, { 'text-anchor': 'middle', 'font-size': 13 }),
+        lettering(figure(value, 3), x + bar / 2, base - 10, { 'text-anchor': 'middle', 'font-size': 13 }),
         lettering(name, x + bar / 2, base + 20, { 'text-anchor': 'middle', 'font-weight': 700 }),
         ...(touched
           ? [
