@@ -12,7 +12,7 @@ import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
 import { fuelConsumptionPicture, powerCorrectionPicture } from './power.ts';
 import { pooledPicture, sizePicture } from './readings.ts';
-import { ringGapFromBorePicture, ringGapPicture, ringGapPicture } from './ring-gap.ts';
+import { ringGapFromBorePicture, ringGapPicture } from './ring-gap.ts';
 import { oilPressureCheckPicture, pumpBalancePicture } from './running.ts';
 import { shellClearancePicture } from './shell-clearance.ts';
 import { shimPackPicture } from './shim-packs.ts';
