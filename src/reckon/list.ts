@@ -10,6 +10,7 @@ import { convertReckoning } from './convert.ts';
 import { crankAngleReckoning } from './crank-angle.ts';
 import { droopReckoning } from './droop.ts';
 import { economicLimitReckoning } from './economic-limit.ts';
+import { endFloatReckoning } from './end-float.ts';
 import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
 import { fuelConsumptionReckoning } from './fuel-consumption.ts';
@@ -54,6 +55,7 @@ export const reckonings: readonly Reckoning[] = [
   stemClearanceReckoning,
   ringGapReckoning,
   ringSideClearanceReckoning,
+  endFloatReckoning,
   shimPackReckoning,
   convertReckoning,
   sizeReckoning,

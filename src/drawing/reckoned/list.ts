@@ -2,6 +2,7 @@
 import { assignPicture } from './assign.ts';
 import { clearancePicture } from './clearance.ts';
 import { conversionPicture } from './conversion.ts';
+import { endFloatPicture } from './end-float.ts';
 import { formPicture } from './form.ts';
 import { pistonClearancePicture, ringSideClearancePicture, stemClearancePicture } from './gaps.ts';
 import { droopPicture, governorBandPicture } from './governor.ts';
@@ -38,6 +39,7 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'stem-clearance': stemClearancePicture,
   'ring-gap': ringGapPicture,
   'ring-side-clearance': ringSideClearancePicture,
+  'end-float': endFloatPicture,
   'shim-pack': shimPackPicture,
   convert: conversionPicture,
   size: sizePicture,
