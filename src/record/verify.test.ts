@@ -6,6 +6,7 @@ import { instruments } from '../../demo/instruments.ts';
 import { decided } from '../../demo/jobs/finished.ts';
 import { story } from '../../demo/story.ts';
 import { measured, plan } from '../../test/job/bench.ts';
+import { groundBack } from '../../test/job/ordering.ts';
 import type { Fact, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import { seal } from '../journal/chain.ts';
@@ -173,6 +174,32 @@ describe('a record', () => {
       refusal: {
         what: 'the owner could not agree to it: it was valid until 2026-09-07',
         where: at('owner agreed'),
+      },
+    });
+  });
+
+  it('does not verify with an order that the plan does not give, nor with more come than was ordered', () => {
+    const { events } = groundBack();
+    const at = (kind: Fact['kind']) => `event ${events.findIndex(({ fact }) => fact.kind === kind) + 1}`;
+    expect(verifyRecord(forge(events, (fact) => fact)).kind).toBe('verified');
+    const less = forge(events, (fact) =>
+      fact.kind === 'order placed' ? { ...fact, lines: fact.lines.map(cheaper) } : fact,
+    );
+    expect(verifyRecord(less)).toMatchObject({
+      refusal: {
+        what: 'the order is not one that the agreed plan gives: it has another price',
+        where: at('order placed'),
+      },
+    });
+    const more = forge(events, (fact) =>
+      fact.kind === 'delivery received'
+        ? { ...fact, lines: fact.lines.map((line) => ({ ...line, count: line.count + 1 })) }
+        : fact,
+    );
+    expect(verifyRecord(more)).toMatchObject({
+      refusal: {
+        what: expect.stringContaining('this could not be received: 2 came') as string,
+        where: at('delivery received'),
       },
     });
   });

@@ -1,12 +1,20 @@
-/** @module Checks a record: the chain of its journal, plans and figures computed again, and every picture and line of its page. */
+/** @module Checks a record: the chain of its journal, decisions and figures computed again, and every picture and line of its page. */
 
-import type { FactKind, JobEvent } from '../job/event.ts';
-import { replay } from '../job/evolve.ts';
-import type { OpenJob } from '../job/job.ts';
+import type { JobEvent } from '../job/event.ts';
+import { blankJob, evolve, replay } from '../job/evolve.ts';
+import type { Job, OpenJob } from '../job/job.ts';
 import type { OfferedPlan } from '../job/offer.ts';
 import { oneUseLines } from '../job/order/one-use-lines.ts';
+import {
+  acceptLineTrouble,
+  noteCertificateTrouble,
+  receiveDeliveryTrouble,
+  sendBackTrouble,
+} from '../job/rules/delivery.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from '../job/rules/offer.ts';
+import { placeOrderTrouble } from '../job/rules/order.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
+import { takeReadingTrouble } from '../job/rules/reading.ts';
 import { readEvents } from '../job/upcast.ts';
 import { checkChain } from '../journal/chain.ts';
 import type { Trouble } from '../journal/trouble.ts';
@@ -32,7 +40,6 @@ export type Verified =
     }
   | { readonly kind: 'not verified'; readonly refusal: Refusal };
 
-const decisions: readonly FactKind[] = ['plan chosen', 'offer made', 'owner agreed'];
 const distrust = 'do not rely on this record; ask for it again from where it was made';
 
 /** What the journal itself gives. */
@@ -83,7 +90,7 @@ const pageDiffers = (shown: string, computed: string): Answer<void> => {
 const asPriced = (job: OpenJob, plans: readonly OfferedPlan[]): readonly OfferedPlan[] =>
   plans.map((plan) => ({ ...plan, oneUse: plan.oneUse ?? oneUseLines(job, plan.choices) }));
 
-/** What a plan, an offer or an agreement was asked with, and what is said where it was not to be had. */
+/** What a decision was asked with, and what is said where it was not to be had. */
 const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; trouble: Trouble } | undefined => {
   switch (fact.kind) {
     case 'plan chosen':
@@ -101,6 +108,36 @@ const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; troubl
         what: 'the owner could not agree to it',
         trouble: noteAgreementTrouble(job, { ...fact, kind: 'note agreement' }, at),
       };
+    case 'order placed':
+      return {
+        what: 'the order is not one that the agreed plan gives',
+        trouble: placeOrderTrouble(job, { ...fact, kind: 'place order' }),
+      };
+    case 'delivery received':
+      return {
+        what: 'this could not be received',
+        trouble: receiveDeliveryTrouble(job, { ...fact, kind: 'receive delivery' }),
+      };
+    case 'certificate noted':
+      return {
+        what: 'this certificate could not be noted',
+        trouble: noteCertificateTrouble(job, { ...fact, kind: 'note certificate' }),
+      };
+    case 'line sent back':
+      return {
+        what: 'this could not be sent back',
+        trouble: sendBackTrouble(job, { ...fact, kind: 'send back' }),
+      };
+    case 'line accepted':
+      return {
+        what: 'this could not be taken in as it is',
+        trouble: acceptLineTrouble(job, { ...fact, kind: 'accept line' }),
+      };
+    case 'reading taken':
+      return {
+        what: 'this could not be read so',
+        trouble: takeReadingTrouble(job, { ...fact, kind: 'take reading' }),
+      };
     default:
       return undefined;
   }
@@ -108,15 +145,16 @@ const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; troubl
 
 /**
  * Each plan chosen or offered must have been open on the readings as they then stood, its sums those of its choices,
- * and each agreement one to a plan or an offer that stood.
+ * each agreement one to a plan or an offer that stood, each order one of what that plan needs, and each delivery one of
+ * what was ordered.
  */
-const plansHold = (events: readonly JobEvent[]): Answer<void> => {
-  for (const [at, event] of events.entries()) {
-    if (!decisions.includes(event.fact.kind)) continue;
-    const before = replay(events.slice(0, at));
+const decisionsHold = (events: readonly JobEvent[]): Answer<void> => {
+  let before: Job = blankJob;
+  for (const event of events) {
     const found = before.kind === 'open' ? redecided(before, event) : undefined;
     if (found?.trouble)
       return refuse(`${found.what}: ${found.trouble.what}`, `event ${event.sequence}`, distrust);
+    before = evolve(before, event);
   }
   return answer(undefined);
 };
@@ -142,8 +180,8 @@ const check = (held: Held): Answer<Omit<Extract<Verified, { kind: 'verified' }>,
   const read = jobOf(held.journal);
   if (read.kind === 'refused') return read;
   const { job, events } = read.value;
-  const plans = plansHold(events);
-  if (plans.kind === 'refused') return plans;
+  const decisions = decisionsHold(events);
+  if (decisions.kind === 'refused') return decisions;
   const computed = figuresOf(recordOf(job, events));
   const figures = differing(computed, held.figures);
   if (figures.kind === 'refused') return figures;
