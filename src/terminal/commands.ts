@@ -32,6 +32,7 @@ import { slips } from './commands/slips.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { verify } from './commands/verify.ts';
+import { workOrder } from './commands/work-order.ts';
 import { workshop } from './commands/workshop.ts';
 
 export const commands: readonly TerminalCommand[] = [
@@ -40,6 +41,7 @@ export const commands: readonly TerminalCommand[] = [
   limits,
   changes,
   secondCheckCommand,
+  workOrder,
   template,
   sheet,
   judge,

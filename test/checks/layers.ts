@@ -16,6 +16,7 @@ export const layers: readonly Layer[] = [
   pure('measure'),
   pure('reckon'),
   pure('plan'),
+  pure('work'),
   pure('journal'),
   pure('picture'),
   pure('register'),

@@ -1,10 +1,9 @@
 /** @module `endfloat check`: what is wrong in an engine type file, by line and column. */
 import { answer } from '../../quantity/refusal.ts';
 import type { TerminalCommand } from '../command.ts';
+import { counted } from '../counted.ts';
 import { engineOnFile, troubleLine } from '../engine-file.ts';
 import { plain } from '../plain.ts';
-
-const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 
 export const check: TerminalCommand = {
   name: 'check',

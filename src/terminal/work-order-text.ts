@@ -1,0 +1,107 @@
+/** @module The order of work in words and tables for the terminal: operations, what a way in spoils, who does what when. */
+import type { Operation } from '../engine/engine-type.ts';
+import type { FewestChanges } from '../work/fewest-changes.ts';
+import type { OpenNow } from '../work/open-now.ts';
+import type { Reach } from '../work/reach.ts';
+import type { SideBySide } from '../work/side-by-side.ts';
+import { counted } from './counted.ts';
+import { plain } from './plain.ts';
+import { table } from './table.ts';
+
+const hoursText = (minutes: number): string => {
+  const whole = Math.round(minutes);
+  return whole < 60
+    ? `${whole} min`
+    : `${Math.floor(whole / 60)} h ${String(whole % 60).padStart(2, '0')} min`;
+};
+
+export const operationTable = (operations: readonly Operation[]): string =>
+  table(
+    [
+      { head: '', right: true },
+      { head: 'Operation' },
+      { head: 'What is done' },
+      { head: 'Engine lies' },
+      { head: 'Special tools' },
+      { head: 'People', right: true },
+      { head: 'Minutes', right: true },
+      { head: 'To be proved first' },
+    ],
+    operations.map((operation, at) => [
+      String(at + 1),
+      operation.name,
+      operation.title,
+      operation.stand ?? 'any way',
+      operation.tools.join(', '),
+      String(operation.people),
+      operation.minutes === undefined ? '' : String(operation.minutes),
+      operation.needs.join(', '),
+    ]),
+  );
+
+const section = (head: string, lines: readonly string[]): string =>
+  lines.length === 0 ? '' : `\n${head}\n${lines.map((line) => `  ${plain(line)}\n`).join('')}`;
+
+export const reachText = ({ title, strip, off, spoilt, renew, again, prove }: Reach): string =>
+  [
+    strip.length === 0
+      ? `The ${plain(title)} is open already.\n`
+      : `To reach the ${plain(title)}: ${counted(strip.length, 'operation')}\n\n${operationTable(strip)}`,
+    section('Comes off', off.length === 0 ? [] : [off.join(', ')]),
+    section('New ones needed, as they are used but once', [
+      ...spoilt.map(({ item, count }) => `${count} × ${item.title}`),
+      ...renew.map((component) => component.title),
+    ]),
+    again.length === 0 ? '' : `\nTo be fitted and set again\n\n${operationTable(again)}`,
+    section('To be proved on the way back', prove.length === 0 ? [] : [prove.join(', ')]),
+  ].join('');
+
+export const changesText = ({ order, turns, fetches, atLeast, proved }: FewestChanges): string => {
+  const what = `The engine is turned ${counted(turns, 'time')}, special tools are fetched ${counted(fetches, 'time')}`;
+  const least = proved
+    ? 'no order does with less'
+    : `no order does with less than ${counted(atLeast.turns, 'turn')}${
+        atLeast.turns === turns ? ` and ${counted(atLeast.fetches, 'fetch', 'fetches')}` : ''
+      }; whether this is the best is not proved`;
+  return `${operationTable(order)}\n${what}: ${least}.`;
+};
+
+export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): string => {
+  const rows = shifts.map(({ operation, from, to, fitters }) => [
+    hoursText(from),
+    hoursText(to),
+    fitters.join(' and '),
+    operation.name,
+    operation.title,
+  ]);
+  const short = shifts.filter(({ operation, fitters }) => operation.people > fitters.length);
+  const least = proved
+    ? 'no way of sharing it is quicker'
+    : `no way of sharing it takes less than ${hoursText(atLeast)}; whether this is the quickest is not proved`;
+  return [
+    table(
+      [
+        { head: 'From', right: true },
+        { head: 'To', right: true },
+        { head: 'Fitter' },
+        { head: 'Operation' },
+        { head: 'What is done' },
+      ],
+      rows,
+    ),
+    `\nAll is done after ${hoursText(minutes)}: ${least}.`,
+    ...short.map(
+      ({ operation }) =>
+        `\n${plain(operation.name)} takes ${operation.people} people: ask for another pair of hands.`,
+    ),
+  ].join('');
+};
+
+export const nowText = ({ open, waiting }: OpenNow): string =>
+  [
+    open.length === 0 ? 'Nothing can be done now.\n' : `Can be done now\n\n${operationTable(open)}`,
+    section(
+      'Waits for parts',
+      waiting.map(({ operation, away }) => `${operation.name}: ${operation.title} (${away.join(', ')} away)`),
+    ),
+  ].join('');

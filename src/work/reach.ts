@@ -1,0 +1,133 @@
+/** @module Reaching a place: the least that must come off, what that spoils, and what is to be fitted and set again. */
+import type { Component, EngineType, OneUse, Operation } from '../engine/engine-type.ts';
+import { chooseName } from '../engine/nearest-name.ts';
+import { workBefore } from '../engine/work-before.ts';
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { orderOf } from './order.ts';
+import { precedenceOf } from './precedence.ts';
+
+export interface Reach {
+  /** The place or kind of place, for reading aloud. */
+  readonly title: string;
+  /** What is still to be done to reach it, in its order; empty where it is open already. */
+  readonly strip: readonly Operation[];
+  /** What comes off on the way. */
+  readonly off: readonly string[];
+  /** Parts used but once that are spoilt on the way. */
+  readonly spoilt: readonly { readonly item: OneUse; readonly count: number }[];
+  /** Components that are not put back afterwards. */
+  readonly renew: readonly Component[];
+  /** What is to be fitted and set again, in its order. */
+  readonly again: readonly Operation[];
+  /** Characteristics to be proved on the way back. */
+  readonly prove: readonly string[];
+}
+
+type Engine = Pick<
+  EngineType,
+  'operations' | 'placeKinds' | 'places' | 'oneUse' | 'components' | 'couplings'
+>;
+
+/** Sets of operations, each of which lays the kind of place open; one of them is enough. */
+const waysTo = ({ operations }: Engine, kind: string): readonly (readonly Operation[])[] => {
+  const strip = [...operations.values()].filter(({ phase }) => phase === 'strip');
+  const there = strip.filter(({ at, removes }) => at === kind || removes.includes(kind));
+  if (there.length > 0) return there.map((operation) => [operation]);
+  const hiding = [...operations.values()].filter(({ covers }) => covers.includes(kind));
+  const parts = new Set(hiding.flatMap(({ fits }) => fits));
+  const opening = strip.filter(({ removes }) => removes.some((part) => parts.has(part)));
+  return opening.length > 0 ? [opening] : [];
+};
+
+const minutesOf = (operations: Iterable<Operation>): number =>
+  [...operations].reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
+
+/** What is left to do of some operations and all before them. */
+const leftOf = (
+  engine: Engine,
+  way: readonly Operation[],
+  done: ReadonlySet<string>,
+): readonly Operation[] => {
+  const names = new Set(way.flatMap(({ name }) => [name, ...workBefore(engine, name)]));
+  return [...engine.operations.values()].filter(({ name }) => names.has(name) && !done.has(name));
+};
+
+/**
+ * What is to be done again once some parts came off: what fits them, what rests on that and fits nothing itself, and
+ * the settings that stand directly before any of it, up to the first start.
+ */
+const doneAgain = (engine: Engine, off: ReadonlySet<string>): ReadonlySet<string> => {
+  const back = [...engine.operations.values()].filter(({ phase }) => phase !== 'strip');
+  const again = new Set(
+    back.filter(({ fits }) => fits.some((part) => off.has(part))).map(({ name }) => name),
+  );
+  const resting = back.filter(({ fits }) => fits.length === 0);
+  for (let before = -1; before !== again.size; ) {
+    before = again.size;
+    for (const { name, after } of resting) if (after.some((one) => again.has(one))) again.add(name);
+  }
+  const settings = back.filter(({ phase, fits }) => phase === 'set' && fits.length === 0);
+  const setUp = back.filter(({ name, phase }) => phase !== 'run' && again.has(name));
+  const before = new Set(setUp.flatMap(({ after }) => after));
+  for (const { name } of settings) if (before.has(name)) again.add(name);
+  return again;
+};
+
+const renewedBy = ({ couplings, components }: Engine, strip: ReadonlySet<string>): readonly Component[] =>
+  [...components.values()].filter(({ name }) =>
+    couplings.some(
+      (coupling) =>
+        coupling.kind === 'disturbed' &&
+        coupling.renew === name &&
+        coupling.by !== undefined &&
+        strip.has(coupling.by),
+    ),
+  );
+
+/**
+ * The smallest strip that reaches a place: the fewest operations, of as many the quickest.
+ *
+ * @param engine  its operations say what they take off, fit and cover
+ * @param asked   a place, `main.2`, or a kind of place, `main`
+ * @param done    operations that are done already
+ * @returns the strip and what it brings with it; refuses a place that is not known or that no operation lays open
+ */
+export const reach = (
+  engine: Engine,
+  asked: string,
+  done: ReadonlySet<string> = new Set(),
+): Answer<Reach> => {
+  const place = engine.places.get(asked);
+  const kind = engine.placeKinds.get(place?.kind ?? asked);
+  if (kind === undefined) {
+    const known = [...engine.placeKinds.keys(), ...engine.places.keys()];
+    return refuse(`there is no place ${asked.slice(0, 64)}`, 'order of work', chooseName(asked, known));
+  }
+  const ways = waysTo(engine, kind.name).map((way) => leftOf(engine, way, done));
+  const [least] = ways
+    .map((left) => ({ left, minutes: minutesOf(left) }))
+    .sort((a, b) => a.left.length - b.left.length || a.minutes - b.minutes);
+  if (least === undefined)
+    return refuse(
+      `no operation of the strip takes ${kind.title} off or lays it open`,
+      'order of work',
+      `say so in the engine type: \`at: ${kind.name}\` or \`removes\` at the operation that does, or \`covers\` at the one that hides it`,
+    );
+  const strip = new Set(least.left.map(({ name }) => name));
+  const off = new Set(least.left.flatMap(({ removes }) => removes));
+  const again = doneAgain(engine, off);
+  const inOrder = (names: ReadonlySet<string>): readonly Operation[] =>
+    orderOf(precedenceOf(engine.operations, ({ name }) => names.has(name)));
+  const back = inOrder(again);
+  return answer({
+    title: place?.title ?? kind.title,
+    strip: inOrder(strip),
+    off: [...off],
+    spoilt: [...engine.oneUse.values()]
+      .filter(({ disturbedBy }) => disturbedBy.some((name) => strip.has(name)))
+      .map((item) => ({ item, count: item.each * (engine.placeKinds.get(item.at)?.count ?? 0) })),
+    renew: renewedBy(engine, strip),
+    again: back,
+    prove: [...new Set(back.flatMap(({ needs }) => needs))],
+  });
+};
