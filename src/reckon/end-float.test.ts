@@ -152,9 +152,9 @@ describe('the washers and shims for an end float', () => {
   it('under a housing work the other way', () => {
     const asked = { ...float, fitted: 'F 0.50 mm', stock: 'A 0.35, B 0.65 mm' };
     const opens = reckoned({ ...asked, effect: 'thicker opens' }).results;
-    expect([opens.fit?.value, opens.after?.value]).toEqual(['A', 0.15]);
+    expect([opens.chosen?.value, opens.after?.value]).toEqual(['A', 0.15]);
     const closes = reckoned({ ...asked, effect: 'thicker closes' }).results;
-    expect([closes.fit?.value, closes.after?.value]).toEqual(['B', 0.15]);
+    expect([closes.chosen?.value, closes.after?.value]).toEqual(['B', 0.15]);
   });
 
   it('lose the error of the one micrometer, and a piece that stays in loses its own', () => {
@@ -168,7 +168,7 @@ describe('the washers and shims for an end float', () => {
       again: 'yes',
     };
     const { results, notes } = reckoned(asked);
-    expect(results.fit?.value).toBe('F');
+    expect(results.chosen?.value).toBe('F');
     expect(results.after?.u).toBeUndefined();
     expect(notes).toContain('Nothing is nearer than what is fitted: leave it.');
     expect(reckoned({ ...asked, again: 'no' }).results.after?.u ?? 0).toBeLessThan(1e-9);

@@ -93,7 +93,7 @@ const chosen = (values: Values, float: Uncertain): Answer<Reckoned> => {
   if (judged.kind === 'refused') return judged;
   const results: Record<string, Result> = {
     wanted: result(certain(wanted), 'mm'),
-    fit: { value: set.map(({ name }) => name).join(' + '), unit: '' },
+    chosen: { value: set.map(({ name }) => name).join(' + '), unit: '' },
     thickness: result(total, 'mm'),
     after: result(after, 'mm'),
     'off-middle': result(certain(after.value - middle), 'mm'),

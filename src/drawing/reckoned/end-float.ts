@@ -12,7 +12,7 @@ export const endFloatPicture: Picture = ({ quantities }, reckoned) => {
   const words = lettered(reckoned, 'end-float');
   const title = 'End float of the shaft';
   const asFound = { at: found, words: `found ${words}`, u: results['end-float']?.u ?? 0 };
-  const fit = results.fit?.value;
+  const fit = results.chosen?.value;
   return sideBySide(
     after === undefined
       ? `${title}: ${words}`
