@@ -28,6 +28,9 @@ interface Pointed {
 
 const none: readonly Option[] = [];
 
+const figuresWords = ({ cents, days, hours }: Plan, currency: string): string =>
+  `${money(cents, currency)}, ${days} days, ${hoursText(hours)}.`;
+
 export const PlanPart = ({
   onChoose,
   offering,
@@ -57,17 +60,22 @@ export const PlanPart = ({
   const answer = planning.kind === 'answered' && planning.answer.kind === 'one' ? planning.answer : undefined;
   // They stay while the next plan is sought, so that hands that change one thing after another are not held up.
   useEffect(() => {
-    if (answer) setOptions(answer.options);
-  }, [answer]);
+    if (!answer) return;
+    setOptions(answer.options);
+    const { planned } = answer;
+    announce(
+      planned.kind === 'plan'
+        ? figuresWords(planned, currency)
+        : 'No plan: why not stands under what is asked.',
+    );
+  }, [answer, currency]);
 
   const looked = pointed?.question === question ? pointed : undefined;
   const cheapest = answer?.planned.kind === 'plan' ? answer.planned : undefined;
   const plan = looked?.plan ?? cheapest;
   const point = (next: Plan, heading: string) => {
     setPointed({ question, plan: next, heading });
-    announce(
-      `${heading} is shown: ${money(next.cents, currency)}, ${next.days} days, ${hoursText(next.hours)}.`,
-    );
+    announce(`${heading} is shown: ${figuresWords(next, currency)}`);
     requestAnimationFrame(() => {
       figures.current?.focus({ preventScroll: true });
       figures.current?.scrollIntoView({ block: 'nearest' });
