@@ -23,7 +23,8 @@ const older = async (bodies: Readonly<Record<string, string>>): Promise<void> =>
   await store.close();
   const database = new DatabaseSync(path);
   database.exec(
-    "delete from kysely_migration where name = '0003-register'; create table instrument (name varchar(200) primary key, body text not null)",
+    `delete from kysely_migration where name in ('0003-register', '0004-pictures'); drop table picture;
+     create table instrument (name varchar(200) primary key, body text not null)`,
   );
   const insert = database.prepare('insert into instrument values (?, ?)');
   for (const [name, body] of Object.entries(bodies)) insert.run(name, body);

@@ -20,7 +20,7 @@ const Row = ({ name, result }: { readonly name: string; readonly result: Result 
   return (
     <tr>
       <th scope="row">{named(name)}</th>
-      <td className="number figure">
+      <td className={typeof result.value === 'string' ? '' : 'number figure'}>
         <strong>{value}</strong>
         {spread === undefined ? '' : ` ± ${spread}`}
       </td>
