@@ -16,6 +16,7 @@ const story = 99;
 
 const mm = (text: string): Typed => ({ text, unit: 'mm' });
 const torque = (text: string): Typed => ({ text, unit: 'N·m' });
+const mass = (text: string): Typed => ({ text, unit: 'g' });
 const force = (text: string): Typed => ({ text, unit: 'N' });
 
 type Row = readonly [
@@ -57,7 +58,7 @@ const described = ([name, kind, ...figures]: Row): Described => {
   };
 };
 
-/** Nothing is read with these in the jobs: one is a master, one tightens, one presses springs. */
+/** Nothing is read with these in the jobs: one is a master, one tightens, one presses springs, one weighs. */
 const others: readonly Described[] = [
   described(['ring-80', 'setting ring', '80.000', '80.000', '0', '0.002', '0', '']),
   {
@@ -75,6 +76,14 @@ const others: readonly Described[] = [
     resolution: force('1'),
     permissibleError: force('3'),
     repeatability: force('1'),
+  },
+  {
+    name: 'scales-0-5',
+    kind: 'scales',
+    range: { least: mass('0'), greatest: mass('5000') },
+    resolution: mass('1'),
+    permissibleError: mass('2'),
+    repeatability: mass('1'),
   },
 ];
 
