@@ -2,8 +2,8 @@
 import type { Bounds, Coupling, EngineType } from '../engine/engine-type.ts';
 import { figureText } from '../engine/shown-in.ts';
 import type { Option } from './plan-model.ts';
-import { optionColumn, type Row, setUpColumn, type Terms } from './row.ts';
-import { isOfSet, setOf, usesOfAll } from './uses.ts';
+import { notBoth, type Row, type SetUpColumns } from './row.ts';
+import { massFrom } from './uses.ts';
 
 type Balance = Extract<Coupling, { kind: 'balance' }>;
 
@@ -17,26 +17,20 @@ const couldBeApart = (a: Bounds | undefined, b: Bounds | undefined, most: number
   return Math.max(a.greatest, b.greatest) - Math.min(a.least, b.least) > most + room;
 };
 
-/** A set, or one part as found whose mass is known. */
 interface Source {
   readonly column: string;
   readonly mass: Bounds | undefined;
   readonly asFound: boolean;
 }
 
-const sourcesOf = (engine: EngineType, of: string, options: readonly Option[]): readonly Source[] => {
-  const { setUps } = usesOfAll(engine, options);
-  const sets = new Map<string, Source>();
-  const alone: Source[] = [];
-  for (const [index, option] of options.entries()) {
-    if (option.component !== of) continue;
-    const source = { mass: option.mass, asFound: option.does === 'put back' };
-    const set = setOf(option);
-    if (!isOfSet(option)) alone.push({ ...source, column: optionColumn(index) });
-    else if (!sets.has(set))
-      sets.set(set, { ...source, column: setUpColumn(setUps.findIndex(({ name }) => name === set)) });
-  }
-  return [...sets.values(), ...alone];
+const sourcesOf = (of: string, options: readonly Option[], columns: SetUpColumns): readonly Source[] => {
+  const own = options.filter(({ component }) => component === of);
+  return [...Map.groupBy(own, massFrom)].flatMap(([name, [first]]): readonly Source[] => {
+    const column = columns.get(name);
+    return first && column !== undefined
+      ? [{ column, mass: first.mass, asFound: first.does === 'put back' }]
+      : [];
+  });
 };
 
 /** Parts as found ran together: only masses that are known speak against it. */
@@ -48,23 +42,19 @@ const apart = (a: Source, b: Source, most: number): boolean =>
 const balanceWords = (engine: EngineType, { of, most }: Balance): string =>
   `masses of ${engine.components.get(of)?.title ?? of} must lie within ${figureText(most, { unit: 'g', decimals: 1 })}`;
 
+/** One row for each two sources that do not go together: their columns are one where anything comes from them. */
 export const balanceRows = (
   engine: EngineType,
   coupling: Balance,
   options: readonly Option[],
+  columns: SetUpColumns,
 ): readonly Row[] => {
-  const sources = sourcesOf(engine, coupling.of, options);
+  const sources = sourcesOf(coupling.of, options, columns);
   const stands = balanceWords(engine, coupling);
   return sources.flatMap((a, index) =>
     sources
       .slice(index + 1)
       .filter((b) => apart(a, b, coupling.most))
-      .map((b): Row => {
-        const terms: Terms = [
-          [1, a.column],
-          [1, b.column],
-        ];
-        return { stands, terms, relation: '<=', bound: 1 };
-      }),
+      .map((b) => notBoth(stands, a.column, b.column)),
   );
 };

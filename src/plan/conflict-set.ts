@@ -8,6 +8,24 @@ const few = 6;
 /** Questions asked in search of a smaller set; then the one found first stands. */
 const mostQuestions = 200;
 
+const within = (some: readonly string[], all: ReadonlySet<string>): boolean =>
+  some.every((rule) => all.has(rule));
+
+/** Asks only what does not follow from answers before: fewer rules than can be kept can be kept, more than cannot cannot. */
+const remembering = (together: Together): Together => {
+  const open: ReadonlySet<string>[] = [];
+  const shut: (readonly string[])[] = [];
+  return async (rules) => {
+    const own = new Set(rules);
+    if (open.some((kept) => within(rules, kept))) return true;
+    if (shut.some((conflict) => within(conflict, own))) return false;
+    const answer = await together(rules);
+    if (answer === true) open.push(own);
+    if (answer === false) shut.push(rules);
+    return answer;
+  };
+};
+
 /** Halves a list where the rules before it cannot be kept together. */
 const halves = <T>(list: readonly T[]): readonly [readonly T[], readonly T[]] => {
   const middle = Math.ceil(list.length / 2);
@@ -104,19 +122,21 @@ const smaller = async (
 
 /**
  * @param rules  that cannot all be kept together; those that should rather be named come last
- * @returns a set of which none can be left out; the smallest there is where it has few rules
+ * @returns a set of which none can be left out; where it has few rules, the smallest there is, unless that takes too
+ *   many questions to find out
  */
 export const conflictSet = async (
   rules: readonly string[],
   together: Together,
 ): Promise<readonly string[] | undefined> => {
-  const found = await irreducible([], false, rules, together);
-  if (!found || found.length > few) return found;
-  let left = mostQuestions;
-  const bounded: Together = async (some) => {
+  let left = Number.POSITIVE_INFINITY;
+  const ask = remembering(async (some) => {
     left -= 1;
     return left < 0 ? undefined : together(some);
-  };
-  const fewest = (await smaller(rules, found.length, bounded)) ?? found;
+  });
+  const found = await irreducible([], false, rules, ask);
+  if (!found || found.length > few) return found;
+  left = mostQuestions;
+  const fewest = (await smaller(rules, found.length, ask)) ?? found;
   return rules.filter((rule) => fewest.includes(rule));
 };

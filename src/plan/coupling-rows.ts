@@ -3,8 +3,9 @@ import type { Coupling, Does, EngineType } from '../engine/engine-type.ts';
 import { renews } from '../engine/renewal.ts';
 import { balanceRows } from './balance-rows.ts';
 import type { Option } from './plan-model.ts';
-import { columnsIn, indicesIn, type Row } from './row.ts';
+import { columnsIn, indicesIn, notBoth, type Row, type SetUpColumns, setUpColumn } from './row.ts';
 import { type Slot, touches } from './slot.ts';
+import { usesOfAll, wayTaken } from './uses.ts';
 
 const pairs = (slots: readonly Slot[], first: string, second: string): readonly (readonly [Slot, Slot])[] =>
   slots
@@ -47,33 +48,11 @@ const renewWhen = (
   bound: 0,
 });
 
-/** For two slots at a time: one way in the first leaves no other way in the second. */
-const eitherOr = (options: readonly Option[], ways: readonly string[]): readonly Row[] => {
-  const taking = new Map<string, Set<string>>();
-  for (const { slot, way } of options)
-    if (way !== undefined && ways.includes(way)) taking.set(slot, (taking.get(slot) ?? new Set()).add(way));
-  const slots = [...taking];
-  return slots.flatMap(([first, firstWays], index) =>
-    slots.slice(index + 1).flatMap(([second, secondWays]) =>
-      [...firstWays]
-        .filter((way) => secondWays.size > (secondWays.has(way) ? 1 : 0))
-        .map(
-          (way): Row => ({
-            stands: `only one of these ways: ${ways.join(', ')}`,
-            terms: [
-              ...columnsIn(options, first, (option) => option.way === way),
-              ...columnsIn(
-                options,
-                second,
-                (option) => option.way !== undefined && option.way !== way && ways.includes(option.way),
-              ),
-            ],
-            relation: '<=',
-            bound: 1,
-          }),
-        ),
-    ),
-  );
+/** Of the ways that anything takes one at most is taken. */
+const eitherOr = (ways: readonly string[], columns: SetUpColumns): readonly Row[] => {
+  const taken = ways.flatMap((way) => columns.get(wayTaken(way)) ?? []);
+  const stands = `only one of these ways: ${ways.join(', ')}`;
+  return taken.flatMap((one, index) => taken.slice(index + 1).map((other) => notBoth(stands, one, other)));
 };
 
 const matched = (options: readonly Option[], one: Slot, other: Slot): Row => ({
@@ -88,6 +67,7 @@ const rowsOf = (
   coupling: Coupling,
   slots: readonly Slot[],
   options: readonly Option[],
+  columns: SetUpColumns,
 ): readonly Row[] => {
   switch (coupling.kind) {
     case 'same size':
@@ -112,16 +92,21 @@ const rowsOf = (
     case 'matched':
       return pairs(slots, ...coupling.components).map(([one, other]) => matched(options, one, other));
     case 'either or':
-      return eitherOr(options, coupling.ways);
+      return eitherOr(coupling.ways, columns);
     case 'balance':
-      return balanceRows(engine, coupling, options);
+      return balanceRows(engine, coupling, options, columns);
     default:
       return coupling satisfies never;
   }
 };
 
+/** Rows over the columns of all options and of what they use along with others. */
 export const couplingRows = (
   engine: EngineType,
   slots: readonly Slot[],
   options: readonly Option[],
-): readonly Row[] => engine.couplings.flatMap((coupling) => rowsOf(engine, coupling, slots, options));
+  { setUps } = usesOfAll(engine, options),
+): readonly Row[] => {
+  const columns = new Map(setUps.map(({ name }, index) => [name, setUpColumn(index)]));
+  return engine.couplings.flatMap((coupling) => rowsOf(engine, coupling, slots, options, columns));
+};

@@ -1,7 +1,7 @@
 /** @module Predicted fits as rows: a pair that would not fit, or would not last the hours wanted, is not chosen together. */
 import { hoursDemand } from './demand-rows.ts';
 import type { Option } from './plan-model.ts';
-import { optionColumn, type Row } from './row.ts';
+import { notBoth, optionColumn, type Row } from './row.ts';
 
 export const fitRows = (options: readonly Option[], wanted: number | undefined): readonly Row[] => {
   const columns = new Map(options.map(({ id }, index) => [id, optionColumn(index)]));
@@ -11,11 +11,7 @@ export const fitRows = (options: readonly Option[], wanted: number | undefined):
       const stands =
         fit.hours <= 0 ? fit.says : wanted !== undefined && fit.hours < wanted && hoursDemand(wanted);
       if (other === undefined || !stands) return [];
-      const terms = [
-        [1, optionColumn(index)],
-        [1, other],
-      ] as const;
-      return [{ stands, terms, relation: '<=', bound: 1 }];
+      return [notBoth(stands, optionColumn(index), other)];
     }),
   );
 };

@@ -12,7 +12,7 @@ export interface Model {
   readonly rows: readonly Row[];
   /** Option of each binary column, in order: `x0`, `x1` … */
   readonly options: readonly Option[];
-  /** Column of each: `s0`, `s1` …; sets of balanced parts stand among them at no cost. */
+  /** Column of each: `s0`, `s1` …; what masses come from and ways stand among them at no cost. */
   readonly setUps: readonly SetUp[];
   /** What is bought by the piece: n of the columns chosen cost cents[n] beside their own prices. */
   readonly bulk: readonly Bulk[];
@@ -125,7 +125,7 @@ export const modelOf = (
     ...columns,
     rows: [
       ...slots.flatMap((slot) => slotRows(slot, options, uses, setUpAt)),
-      ...couplingRows(engine, slots, options),
+      ...couplingRows(engine, slots, options, uses),
       ...fitRows(options, demands.hours),
       ...demandRows(slots, options, demands, costTerms(columns)),
     ],

@@ -13,6 +13,18 @@ export interface Row {
 
 export const optionColumn = (index: number): string => `x${index}`;
 export const setUpColumn = (index: number): string => `s${index}`;
+/** Columns of what options use along with others, by name. */
+export type SetUpColumns = ReadonlyMap<string, string>;
+/** Of two columns one at most is taken. */
+export const notBoth = (stands: string, one: string, other: string): Row => ({
+  stands,
+  terms: [
+    [1, one],
+    [1, other],
+  ],
+  relation: '<=',
+  bound: 1,
+});
 /** Days until all is back. */
 export const daysColumn = 't';
 /** Options with their columns. */

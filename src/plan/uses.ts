@@ -1,20 +1,28 @@
-/** @module What options use along with others: set-ups paid once, and the set that a balanced part comes from. */
+/** @module What options use along with others: set-ups paid once, the set that a balanced part comes from, the way they take. */
 import type { EngineType } from '../engine/engine-type.ts';
 import type { Option, SetUp } from './plan-model.ts';
 
-/** The set that an option's part comes from: those found in the engine, or those of one offer. */
-export const setOf = ({ component, does, size, supplier }: Option): string =>
-  does === 'put back' ? `${component} as found` : `${component}, ${does}, ${size}, ${supplier}`;
+/** Where a part's mass comes from: parts of one offer, those as found that nobody weighed, or one that was weighed. */
+export const massFrom = ({ slot, component, does, size, supplier, mass }: Option): string => {
+  if (does !== 'put back') return `${component}, ${does}, ${size}, ${supplier}`;
+  return `${mass === undefined ? component : slot} as found`;
+};
 
-/** A part as found whose mass is known stands for itself and for no set. */
-export const isOfSet = ({ does, mass }: Option): boolean => does !== 'put back' || mass === undefined;
+/** Taken by all options of one way together. */
+export const wayTaken = (way: string): string => `the way ${way}`;
 
-/** Set-ups of an option, and at no cost the set that it comes from where masses are balanced. */
-const usesOf = (engine: EngineType, option: Option): readonly SetUp[] => {
-  const balanced = engine.couplings.some(
-    (coupling) => coupling.kind === 'balance' && coupling.of === option.component,
+/** Set-ups of an option; at no cost what its mass comes from where masses are balanced, and the way where only one is taken. */
+const usesOf = ({ couplings }: EngineType, option: Option): readonly SetUp[] => {
+  const { component, way, setUps } = option;
+  const balanced = couplings.some((coupling) => coupling.kind === 'balance' && coupling.of === component);
+  const oneWay = couplings.some(
+    (coupling) => coupling.kind === 'either or' && way !== undefined && coupling.ways.includes(way),
   );
-  return balanced && isOfSet(option) ? [...option.setUps, { name: setOf(option), cents: 0 }] : option.setUps;
+  return [
+    ...setUps,
+    ...(balanced ? [{ name: massFrom(option), cents: 0 }] : []),
+    ...(oneWay && way !== undefined ? [{ name: wayTaken(way), cents: 0 }] : []),
+  ];
 };
 
 export interface Uses {

@@ -1,5 +1,6 @@
 /** @module In which order the slots of a part are swept: so that as little as can be has to be kept in mind. */
 import type { Part } from './part.ts';
+import type { Shared } from './problem.ts';
 
 /** What a slot is tied to: a neighbour, or something shared; `weight` is the logarithm of what keeping it open costs. */
 interface Thread {
@@ -7,11 +8,23 @@ interface Thread {
   readonly weight: number;
 }
 
+/** About how many states it is kept in. */
+const widthOf = (shared: Shared, slots: number): number => {
+  switch (shared.kind) {
+    case 'set-up':
+      return 2;
+    case 'rivals':
+      return shared.marks.length;
+    case 'count':
+    case 'sum':
+      return 1 + Math.min(slots, shared.from.size);
+    default:
+      return shared satisfies never;
+  }
+};
+
 const threadsOf = ({ slots, shared }: Part): readonly Thread[] =>
-  shared.map(({ kind, from }) => ({
-    slots: [...from.keys()],
-    weight: kind === 'set-up' ? Math.LN2 : Math.log(1 + Math.min(slots.length, from.size)),
-  }));
+  shared.map((each) => ({ slots: [...each.from.keys()], weight: Math.log(widthOf(each, slots.length)) }));
 
 /**
  * Takes the slot next that leaves least open: slots with neighbours still to come, and shared things not complete.

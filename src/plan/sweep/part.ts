@@ -1,5 +1,6 @@
 /** @module Parts of the problem that share nothing with one another: each is swept by itself, and their costs add up. */
 import type { Choice, Pair, Problem, Shared } from './problem.ts';
+import { roots } from './roots.ts';
 
 /** A problem of its own; its slots are numbered anew, in the same order. */
 export interface Part {
@@ -40,23 +41,6 @@ const foldedIn = ({
 };
 
 const ruledOut = ({ allows }: Pair): boolean => allows.includes(0);
-
-/** The least slot of all that hang together with each. */
-const roots = (count: number, links: readonly (readonly number[])[]): readonly number[] => {
-  const parent = Array.from({ length: count }, (_, index) => index);
-  const rootOf = (slot: number): number => {
-    let root = slot;
-    while (parent[root] !== root) root = parent[root] ?? root;
-    parent[slot] = root;
-    return root;
-  };
-  for (const [first = 0, ...others] of links)
-    for (const other of others) {
-      const [one, two] = [rootOf(first), rootOf(other)];
-      parent[Math.max(one, two)] = Math.min(one, two);
-    }
-  return parent.map((_, slot) => rootOf(slot));
-};
 
 export const partsOf = (problem: Problem): readonly Part[] => {
   const { slots, shared } = foldedIn(problem);

@@ -1,8 +1,9 @@
 /** @module Reads the plan's model for the sweep, or says that a row is of a form that the sweep does not know. */
 import type { Model } from '../model.ts';
 import type { Slot } from '../slot.ts';
-import type { Choice, Problem, Shared } from './problem.ts';
+import type { Choice, Problem, Summed } from './problem.ts';
 import { holds, readRow } from './read-row.ts';
+import { rivalsAmong } from './rivals.ts';
 import { type WideRow, wideRows, withinRow } from './wide-row.ts';
 
 const nothing: Choice = { option: -1, cents: 0, newParts: 0, days: 0 };
@@ -20,8 +21,8 @@ const among = (
   columns: Iterable<number>,
   at: readonly number[],
   slots: Problem['slots'],
-  terms: Pick<Shared, 'kind' | 'cents'>,
-): Shared => {
+  terms: Pick<Summed, 'kind' | 'cents'>,
+): Summed => {
   const taken = new Set(columns);
   const from = new Set([...taken].map((option) => at[option] ?? -1));
   return {
@@ -40,6 +41,7 @@ interface Gathered {
   readonly one: WideRow[];
   readonly wide: WideRow[];
   readonly users: readonly Set<number>[];
+  readonly rivals: (readonly [number, number])[];
 }
 
 /** Rows by what they mean to the sweep; undefined where one has a form that it does not know. */
@@ -50,6 +52,7 @@ const gathered = (model: Model, at: readonly number[]): Gathered | 'impossible' 
     one: [],
     wide: [],
     users: model.setUps.map(() => new Set<number>()),
+    rivals: [],
   };
   let possible = true;
   for (const row of model.rows) {
@@ -65,6 +68,9 @@ const gathered = (model: Model, at: readonly number[]): Gathered | 'impossible' 
         break;
       case 'uses':
         for (const option of read.options) found.users[read.setUp]?.add(option);
+        break;
+      case 'rivals':
+        found.rivals.push(read.setUps);
         break;
       case 'options':
         if (read.bySlot.size === 0) possible &&= holds(0, read);
@@ -91,7 +97,7 @@ export const problemOf = (slots: readonly Slot[], model: Model): Problem | 'impo
   if (at.includes(-1)) return undefined;
   const rows = gathered(model, at);
   if (rows === undefined || rows === 'impossible') return rows;
-  const { cap, days, one, wide, users } = rows;
+  const { cap, days, one, wide, users, rivals } = rows;
   let choices: readonly (readonly Choice[])[] = choicesOf(slots, model).map((own) =>
     own.filter((choice) => choice.days <= days),
   );
@@ -104,8 +110,9 @@ export const problemOf = (slots: readonly Slot[], model: Model): Problem | 'impo
     pairs,
     shared: [
       ...sums,
-      ...model.setUps.map(({ cents }, index) =>
-        among(users[index] ?? [], at, choices, { kind: 'set-up', cents: [cents] }),
+      ...rivalsAmong(rivals, users, at, choices),
+      ...model.setUps.flatMap(({ cents }, index) =>
+        cents === 0 ? [] : [among(users[index] ?? [], at, choices, { kind: 'set-up', cents: [cents] })],
       ),
       ...model.bulk.map(({ cents }, index) =>
         among(bought[index] ?? [], at, choices, { kind: 'count', cents }),

@@ -10,6 +10,7 @@ export type BySlot = ReadonlyMap<number, ReadonlyMap<number, number>>;
 export type RowRead =
   | (Bounded & { readonly kind: 'options'; readonly bySlot: BySlot })
   | { readonly kind: 'uses'; readonly setUp: number; readonly options: readonly number[] }
+  | { readonly kind: 'rivals'; readonly setUps: readonly [number, number] }
   | { readonly kind: 'days'; readonly bound: number }
   | { readonly kind: 'cost'; readonly bound: number }
   | { readonly kind: 'tie' };
@@ -94,6 +95,18 @@ const usesRow = ({ options, setUps }: Factors, row: Row, at: readonly number[]):
     : undefined;
 };
 
+/** Two that are not used both. */
+const rivalsRow = ({ options, setUps }: Factors, { relation, bound }: Row): RowRead | undefined => {
+  const [one, other, ...more] = setUps;
+  return one?.[1] === 1 &&
+    other?.[1] === 1 &&
+    more.length + options.size === 0 &&
+    relation === '<=' &&
+    bound === 1
+    ? { kind: 'rivals', setUps: [one[0], other[0]] }
+    : undefined;
+};
+
 /**
  * @param at  slot of each option
  * @returns undefined where the row has another form
@@ -104,7 +117,7 @@ export const readRow = (row: Row, model: Model, at: readonly number[]): RowRead 
   if (factors.days !== 0) return daysRow(factors, row, model, at);
   if (isCost(factors, row, model)) return { kind: 'cost', bound: row.bound };
   if (factors.counts.size > 0) return undefined;
-  if (factors.setUps.size > 0) return usesRow(factors, row, at);
+  if (factors.setUps.size > 0) return rivalsRow(factors, row) ?? usesRow(factors, row, at);
   const bySlot = new Map<number, Map<number, number>>();
   for (const [option, factor] of factors.options) {
     const slot = at[option] ?? -1;

@@ -1,6 +1,8 @@
 /** @module The sweep of a part laid out beforehand: slot by slot, what is kept in mind, and where each choice leads. */
+
+import { keptRivals } from './kept-rivals.ts';
 import { classesOf, laterNeighbours } from './kept-slot.ts';
-import { advance } from './kept-sum.ts';
+import { keptSum } from './kept-sum.ts';
 import { orderOf } from './order.ts';
 import type { Part } from './part.ts';
 
@@ -132,8 +134,7 @@ const slotTurnings = (part: Part, order: readonly number[]): ((slot: number) => 
 const sharedTurnings = (part: Part, order: readonly number[]): ((slot: number) => readonly Turning[]) => {
   const turn = new Map(order.map((slot, index) => [slot, index]));
   const states = part.shared.map((shared) => ({
-    shared,
-    values: [0] as readonly number[],
+    kept: shared.kind === 'rivals' ? keptRivals(shared) : keptSum(shared),
     left: [...shared.from.keys()].sort((a, b) => (turn.get(a) ?? 0) - (turn.get(b) ?? 0)),
   }));
   const at: number[][] = part.slots.map(() => []);
@@ -144,9 +145,9 @@ const sharedTurnings = (part: Part, order: readonly number[]): ((slot: number) =
       const state = states[index];
       if (!state) return [];
       const later = state.left.slice(1);
-      const { values, next, cents } = advance(state.shared, state.values, slot, later);
-      states[index] = { ...state, values, left: later };
-      return [{ of: `shared ${index}`, radix: values.length, next, cents }];
+      const { radix, next, cents, kept } = state.kept(slot, later);
+      states[index] = { kept, left: later };
+      return [{ of: `shared ${index}`, radix, next, cents }];
     });
 };
 
@@ -156,8 +157,8 @@ export const stepsOf = (part: Part, widest: number): readonly Step[] | undefined
   const slots = slotTurnings(part, order);
   const shared = sharedTurnings(part, order);
   const prices = new Map(
-    part.shared.flatMap(({ kind, cents: [cents = 0] }, index) =>
-      kind === 'set-up' ? [[`shared ${index}`, cents] as const] : [],
+    part.shared.flatMap((shared, index) =>
+      shared.kind === 'set-up' ? [[`shared ${index}`, shared.cents[0] ?? 0] as const] : [],
     ),
   );
   const steps: Step[] = [];

@@ -1,5 +1,5 @@
 /** @module Rows over two or more slots: what no slot can choose under them, and what is left of them then. */
-import type { Choice, Pair, Shared } from './problem.ts';
+import type { Choice, Pair, Summed } from './problem.ts';
 import { type Bounded, type BySlot, holds } from './read-row.ts';
 
 export interface WideRow extends Bounded {
@@ -78,9 +78,9 @@ const pairOf = (
 export const wideRows = (
   slots: readonly (readonly Choice[])[],
   rows: readonly WideRow[],
-): { readonly pairs: readonly Pair[]; readonly sums: readonly Shared[] } => {
+): { readonly pairs: readonly Pair[]; readonly sums: readonly Summed[] } => {
   const pairs = new Map<string, Pair>();
-  const sums: Shared[] = [];
+  const sums: Summed[] = [];
   for (const row of rows) {
     const from = [...row.bySlot]
       .map(([slot, factors]) => [slot, (slots[slot] ?? []).map(factorOf(factors))] as const)
