@@ -141,6 +141,47 @@ const growth = async (solve: Solve): Promise<BenchRow> => {
   };
 };
 
+/** Pistons of three suppliers, whose masses go together by neighbours only, cheaper from a few on; pumps not weighed. */
+const balanced = (sheet: Sheet): Sheet => {
+  const sets = [
+    { mass: { least: 1.236, greatest: 1.241 }, cents: 9_300 },
+    { mass: { least: 1.24, greatest: 1.245 }, cents: 9_700 },
+    { mass: { least: 1.244, greatest: 1.249 }, cents: 9_100 },
+  ];
+  const offers = sheet.engine.offers.flatMap((offer) =>
+    offer.component === 'pistons'
+      ? sets.map((set, index) => ({
+          ...offer,
+          ...set,
+          supplier: `${offer.supplier} ${index + 1}`,
+          quantity: [{ from: 2 + index, cents: set.cents - 600 * (index + 1) }],
+        }))
+      : [offer],
+  );
+  const couplings = [
+    ...sheet.engine.couplings,
+    { kind: 'balance', of: 'pistons', most: 0.01 },
+    { kind: 'balance', of: 'pumps', most: 0.01 },
+  ] as const;
+  return { ...sheet, engine: { ...sheet.engine, offers, couplings } };
+};
+
+/** Against the general solver within the program, which is asked where the sweep cannot answer. */
+const balancedParts = async (cylinders: number, solve: Solve): Promise<BenchRow> => {
+  const question = questionOn(balanced(wornEngineOf(cylinders)));
+  const { engine } = question.sheet;
+  const { options } = optionsOf(question);
+  const slots = slotsOf(engine);
+  const solverAlone = () =>
+    finderOf(slots, modelOf(engine, slots, options, question.demands), solve, { widest: 0 })(everything);
+  return {
+    what: `plan of ${cylinders} cylinders with parts balanced, ${options.length} options, options to proved plan`,
+    against: 'the general solver within the program',
+    unit: 'ms',
+    ...(await inTurns(fromOptions(question, options, solve), solverAlone, 3)),
+  };
+};
+
 const wholeTradeOff = async (solve: Solve): Promise<BenchRow> => {
   const sheet = wornEngineOf(6);
   const ask = () => tradeOffOf({ ...questionOn(asNew(sheet)), demands: {} }, solve);
@@ -171,6 +212,8 @@ export const run = async (): Promise<readonly BenchRow[]> => {
         folder,
         solve,
       )),
+      await balancedParts(6, solve),
+      await balancedParts(20, solve),
       await growth(solve),
       await wholeTradeOff(solve),
     ];

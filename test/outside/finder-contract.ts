@@ -1,6 +1,7 @@
 /** @module What every method that finds best plans must do, on models at random: every combination tried; and on published ones. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Coupling, EngineType } from '../../src/engine/engine-type.ts';
 import { everything, type FindBest } from '../../src/plan/best.ts';
 import { centsTogether } from '../../src/plan/cost.ts';
 import { type Model, modelOf } from '../../src/plan/model.ts';
@@ -9,13 +10,17 @@ import { columnsWhere, type Row } from '../../src/plan/row.ts';
 import type { Slot } from '../../src/plan/slot.ts';
 import { eightByEight } from '../eight-by-eight.ts';
 import { wornQuillfeather } from '../engines/worn-quillfeather.ts';
+import { rulesOf } from './every-plan.ts';
 import { knapsacks } from './knapsacks.ts';
 
 export type OpenFinder = (slots: readonly Slot[], model: Model) => Promise<FindBest>;
 
 const [component] = wornQuillfeather.engine.components.values();
-/** No couplings of its own: the rows under test are given. */
-const engine = { ...wornQuillfeather.engine, couplings: [] };
+/** Couplings of ways and masses only: the other rows under test are given. */
+const engineWith = (couplings: readonly Coupling[]): EngineType => ({
+  ...wornQuillfeather.engine,
+  couplings,
+});
 
 const slotsNamed = (names: readonly string[]): readonly Slot[] => {
   if (!component) throw new Error('the demonstration engine has no components');
@@ -25,7 +30,7 @@ const slotsNamed = (names: readonly string[]): readonly Slot[] => {
 const option = (slot: string, index: number, terms: Partial<Option> = {}): Option => ({
   id: `${slot}:${index}`,
   slot,
-  component: slot,
+  component: 'part',
   does: 'replace',
   size: `${index}`,
   supplier: '',
@@ -43,11 +48,24 @@ const modelWith = (
   options: readonly Option[],
   rows: readonly Row[],
   demands: Demands = {},
+  couplings: readonly Coupling[] = [],
 ) => {
   const slots = slotsNamed(names);
-  const model = modelOf(engine, slots, options, demands);
+  const model = modelOf(engineWith(couplings), slots, options, demands);
   return { slots, model: { ...model, rows: [...model.rows, ...rows] } };
 };
+
+/** Within ten grams neighbours go together, the first and the last do not. */
+const masses = [
+  { least: 1.2, greatest: 1.204 },
+  { least: 1.203, greatest: 1.209 },
+  { least: 1.208, greatest: 1.213 },
+];
+
+const couplingsAtRandom: fc.Arbitrary<readonly Coupling[]> = fc.subarray<Coupling>([
+  { kind: 'either or', ways: ['one', 'another', 'third'] },
+  { kind: 'balance', of: 'part', most: 0.01 },
+]);
 
 /** Prices with ties; figures of rows small, so that some hold and some do not. */
 const optionTerms = fc.record({
@@ -64,6 +82,9 @@ const optionTerms = fc.record({
     name: 'by the dozen',
     cents: [0, 0, -150, -20, 90],
   }),
+  way: fc.constantFrom(undefined, undefined, 'one', 'another', 'third'),
+  /** As found, weighed or not; otherwise the option has the mass of its number, as parts of one offer have. */
+  found: fc.constantFrom(undefined, undefined, 'not weighed' as const, ...masses),
   factors: fc.array(fc.constantFrom(-2, -1, -0.25, 0, 0, 0, 1, 1, 2.5), { minLength: 4, maxLength: 4 }),
 });
 
@@ -82,6 +103,7 @@ interface Case {
   readonly options: readonly Option[];
   readonly rows: readonly Row[];
   readonly demands: Demands;
+  readonly couplings: readonly Coupling[];
   readonly shut: ReadonlySet<string>;
 }
 
@@ -92,18 +114,27 @@ const cases: fc.Arbitrary<Case> = fc
     days: fc.constantFrom(undefined, undefined, 3),
     cents: fc.constantFrom(undefined, undefined, 600),
     shut: fc.array(fc.nat(20), { maxLength: 3 }),
+    couplings: couplingsAtRandom,
+    offered: fc.array(fc.constantFrom(undefined, ...masses), { minLength: 4, maxLength: 4 }),
   })
-  .map(({ slots, rows: wanted, days, cents, shut }) => {
+  .map(({ slots, rows: wanted, days, cents, shut, couplings, offered }) => {
     const names = slots.map((_, index) => `slot ${index}`);
     const factors = slots.flatMap((own) => own.map((each) => each.factors));
     const options = slots.flatMap((own, at) =>
-      own.map(({ setUp, bulk, factors: _, ...terms }, index) =>
-        option(names[at] ?? '', index, {
+      own.map(({ setUp, bulk, way, found, factors: _, ...terms }, index) => {
+        // What is found in a slot is one thing, and stands first.
+        const asFound = index === 0 ? found : undefined;
+        const weighed = asFound === 'not weighed' ? undefined : asFound;
+        const mass = asFound === undefined ? offered[index] : weighed;
+        return option(names[at] ?? '', index, {
           ...terms,
+          ...(asFound && { does: 'put back' as const }),
           setUps: setUp ? [setUp] : [],
           ...(bulk && { quantity: bulk }),
-        }),
-      ),
+          ...(way && { way }),
+          ...(mass && { mass }),
+        });
+      }),
     );
     const rows = wanted.map(
       ({ relation, bound, slots: touched }, at): Row => ({
@@ -117,20 +148,22 @@ const cases: fc.Arbitrary<Case> = fc
     );
     const demands = { ...(days !== undefined && { days }), ...(cents !== undefined && { cents }) };
     return {
-      ...modelWith(names, options, rows, demands),
+      ...modelWith(names, options, rows, demands, couplings),
       options,
       rows,
       demands,
+      couplings,
       shut: new Set(shut.map((index) => options[index]?.id ?? '')),
     };
   });
 
-const keeps = (chosen: readonly Option[], { options, rows, demands }: Case): boolean => {
+const keeps = (chosen: readonly Option[], { options, rows, demands, couplings }: Case): boolean => {
   const { days = Number.POSITIVE_INFINITY, cents = Number.POSITIVE_INFINITY } = demands;
   const taken = new Set(chosen.map(({ id }) => id));
   return (
     chosen.every((each) => each.days <= days) &&
     centsTogether(chosen) <= cents &&
+    rulesOf(engineWith(couplings), [], {}).every(({ holds }) => holds(chosen)) &&
     rows.every(({ terms, relation, bound }) => {
       // Quarters and whole numbers: exact in binary.
       const sum = terms.reduce(

@@ -91,13 +91,13 @@ describe('plans of large engines by three methods', () => {
     return { ...sheet, engine: { ...sheet.engine, offers, couplings } };
   };
 
-  it.for([3, 6, 12])(
+  it.for([3, 6, 20])(
     'are one and the same where parts are balanced and bought by quantity: %i cylinders',
     { timeout: 120_000 },
     async (cylinders, context) => {
       const demands = { hours: 4_000 };
       const question = { sheet: balanced(cylinders), findings: [], hoursRun: hours(6_000), demands };
-      const ours = await planEngine(question, await highsSolver());
+      const ours = await planEngine(question, noSolver);
       expect(ours.kind).toBe('plan');
       const highs = await planEngine(question, await highsSolver(), solverAlone);
       expect(provedAnyhow(highs)).toEqual(provedAnyhow(ours));
