@@ -33,6 +33,7 @@ const compared = [0.25, 0.5, 1, 2, 4];
 
 /** Without the lives that are nowhere the shortest of all. */
 const bindingOf = (lives: readonly Life[], about: number): readonly Life[] => {
+  if (lives.length === 1) return lives;
   const left = new Set<Life>();
   for (const multiple of compared) {
     const shares = lives.map((life) => lasts(life, about * multiple));
