@@ -1,6 +1,7 @@
 /** @module The stand-alone sums by name: one line each. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { assignReckoning } from './assign-reckoning.ts';
+import { balanceMassesReckoning } from './balance-masses.ts';
 import { bumpClearanceReckoning } from './bump-clearance.ts';
 import { buttonSwapReckoning } from './button-swap.ts';
 import { camLiftReckoning } from './cam-lift.ts';
@@ -91,6 +92,7 @@ export const reckonings: readonly Reckoning[] = [
   fuelConsumptionReckoning,
   pumpBalanceReckoning,
   oilPressureCheckReckoning,
+  balanceMassesReckoning,
 ];
 
 /** What `reckon NAME --json` prints. */

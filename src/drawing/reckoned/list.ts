@@ -8,6 +8,7 @@ import { pistonClearancePicture, ringSideClearancePicture, stemClearancePicture 
 import { droopPicture, governorBandPicture } from './governor.ts';
 import { fitPressurePicture, gripTimePicture, shrinkFitPicture } from './heat.ts';
 import { economicLimitPicture, remainingHoursPicture } from './life.ts';
+import { balanceMassesPicture } from './masses.ts';
 import { reboreSizePicture, regrindSizePicture } from './next-size.ts';
 import { oilFilmPicture } from './oil-film.ts';
 import type { Picture } from './picture.ts';
@@ -75,4 +76,5 @@ export const pictures: Readonly<Record<string, Picture>> = {
   'fuel-consumption': fuelConsumptionPicture,
   'pump-balance': pumpBalancePicture,
   'oil-pressure-check': oilPressureCheckPicture,
+  'balance-masses': balanceMassesPicture,
 };
