@@ -186,7 +186,13 @@ export const balanceMassesReckoning: Reckoning = {
     const lightest = set.find(({ mass }) => mass.value === least)?.mass ?? certain(least);
     const heaviest = set.find(({ mass }) => mass.value === most)?.mass ?? certain(most);
     const spread = minus(heaviest, lightest);
-    const verdict = verdictOf(spread.value, standardUncertainty(spread), Infinity, { greatest: limit }, 0.95);
+    const verdict = verdictOf(
+      Number(spread.value.toPrecision(12)),
+      standardUncertainty(spread),
+      Infinity,
+      { greatest: limit },
+      0.95,
+    );
     const rows: Record<string, Result> = {};
     for (const [index, { name, mass }] of set.entries()) {
       rows[`${name}.mass`] = grams(mass);
