@@ -1,6 +1,6 @@
 /** @module Makes an offer of plans as they were solved: in the owner's words, with what the workshop says of itself. */
 import type { Does, EngineType } from '../engine/engine-type.ts';
-import { optionsOf } from '../plan/options.ts';
+import { alreadyOrdered, optionsOf } from '../plan/options.ts';
 import type { Option, Plan } from '../plan/plan-model.ts';
 import { dayAfter } from '../quantity/day.ts';
 import { formatFigure } from '../quantity/figure.ts';
@@ -96,7 +96,10 @@ const offered = (
   if (labour.kind === 'refused') return labour;
   const told = asked.plan.choices.map((option) => ({
     what: whatIsDone(option.does, option.size),
-    why: placesNamed(job.sheet.engine, whyItIsDone(asked.plan, option, open)),
+    why: [
+      ...(option.reason.startsWith(alreadyOrdered) ? [alreadyOrdered] : []),
+      placesNamed(job.sheet.engine, whyItIsDone(asked.plan, option, open)),
+    ].join('; '),
   }));
   return answer({
     name,

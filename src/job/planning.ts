@@ -8,6 +8,7 @@ import type { RequestOf } from './command.ts';
 import { isCracked } from './finding-words.ts';
 import type { OpenJob } from './job.ts';
 import { arrivalFindings } from './order/arrival-findings.ts';
+import { orderedOptions } from './order/ordered-options.ts';
 
 const hoursIn = (typed: Typed | undefined): number | undefined => {
   const read = typed && amountOf(typed, 'time');
@@ -44,6 +45,7 @@ export const planQuestionOf = (
   hoursRun: hours(hoursIn(job.booked.hoursRun) ?? 0),
   demands,
   done: [...job.done.keys()],
+  ordered: orderedOptions(job),
 });
 
 /** `machine to 0.25, by Grindle & Wick`. */

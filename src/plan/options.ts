@@ -68,22 +68,35 @@ const lasting = ({ component }: Slot, offer: Offer): Pick<Option, 'hours' | 'lif
   return { hours: countedOn(life), life };
 };
 
-const offered = (engine: EngineType, slot: Slot, offer: Offer, reason: string): Option => ({
-  id: optionId(slot, offer.does, offer.size, offer.supplier),
-  slot: slot.name,
-  component: slot.component.name,
-  ...(!slot.component.together && slot.places[0] && { place: slot.places[0].id }),
-  does: offer.does,
-  size: offer.size,
-  supplier: offer.supplier,
-  ...priceOf(engine, offer, slot),
-  ...(offer.way !== undefined && { way: offer.way }),
-  ...(offer.mass && { mass: offer.mass }),
-  days: offer.days,
-  ...lasting(slot, offer),
-  newParts: renews(offer.does) ? slot.places.length : 0,
-  reason,
-});
+/** How the reason of an option begins that costs nothing more. */
+export const alreadyOrdered = 'already ordered, paid';
+
+const offered = (
+  engine: EngineType,
+  slot: Slot,
+  offer: Offer,
+  reason: string,
+  ordered: readonly string[] = [],
+): Option => {
+  const id = optionId(slot, offer.does, offer.size, offer.supplier);
+  const isOrdered = ordered.includes(id);
+  return {
+    id,
+    slot: slot.name,
+    component: slot.component.name,
+    ...(!slot.component.together && slot.places[0] && { place: slot.places[0].id }),
+    does: offer.does,
+    size: offer.size,
+    supplier: offer.supplier,
+    ...(isOrdered ? { cents: 0, setUps: [] } : priceOf(engine, offer, slot)),
+    ...(offer.way !== undefined && { way: offer.way }),
+    ...(offer.mass && { mass: offer.mass }),
+    days: offer.days,
+    ...lasting(slot, offer),
+    newParts: renews(offer.does) ? slot.places.length : 0,
+    reason: isOrdered ? `${alreadyOrdered}; ${reason}` : reason,
+  };
+};
 
 const doings: readonly Does[] = ['machine', 'build up', 'sleeve', 'exchange', 'replace'];
 
@@ -177,7 +190,7 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
     const found = openTo(question, slot, offer, size);
     switch (found.kind) {
       case 'open':
-        options.push(offered(question.sheet.engine, slot, offer, found.reason));
+        options.push(offered(question.sheet.engine, slot, offer, found.reason, question.ordered));
         break;
       case 'barred':
         bar(`${offerWords(offer)}: ${found.says}`);

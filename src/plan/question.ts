@@ -24,4 +24,6 @@ export interface PlanQuestion {
   readonly demands: Demands;
   /** Names of operations done, each of which may have disturbed something. */
   readonly done?: readonly string[];
+  /** Ids of options that are ordered already, and cost nothing more. */
+  readonly ordered?: readonly string[];
 }

@@ -17,6 +17,7 @@ const hoursText = (hours: number): string => `${formatFigure(hours, 0)} h`;
 /**
  * @param wanted  hours, where any are wanted
  * @param oneUse  what gaskets, seals and the like add
+ * @param unused  what was ordered and this plan does not use
  */
 export const planText = (
   engine: EngineType,
@@ -24,6 +25,7 @@ export const planText = (
   currency: string,
   wanted: number | undefined,
   oneUse: readonly OneUseLine[],
+  unused: readonly string[],
 ): string => {
   const rows = plan.choices.map((option) => [
     slotTitle(engine, option.slot),
@@ -55,6 +57,9 @@ export const planText = (
     ),
     `\n${planSummary(plan, currency)}\n`,
     ...(oneUse.length === 0 ? [] : [`${oneUseText(plan, oneUse, currency)}\n`]),
+    ...unused.map(
+      (line) => `Ordered already and not used by this plan: ${line}. Ask whether it can be sent back.\n`,
+    ),
     ...lifeWords(engine, plan, engineLife(plan.choices), wanted).map((line) => `${line}\n`),
   ].join('');
 };

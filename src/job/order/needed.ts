@@ -5,13 +5,15 @@ import { optionId } from '../../plan/options.ts';
 import { type Slot, slotsOf } from '../../plan/slot.ts';
 import type { OrderedLine } from '../event.ts';
 import type { OpenJob } from '../job.ts';
-import { oneUseNeeded } from './one-use.ts';
+import { oneUseLineOf, oneUseNeeded } from './one-use.ts';
 
 export interface NeededLine extends OrderedLine {
   readonly supplier: string;
   readonly days: number;
   /** Why it is there, in words. */
   readonly why: readonly string[];
+  /** What one costs, and what each costs where several are taken. */
+  readonly price: Pick<Offer, 'cents' | 'quantity'>;
   /** What is paid once with it. */
   readonly setUps: readonly { readonly says: string; readonly cents: number }[];
 }
@@ -25,7 +27,12 @@ const doing: Readonly<Record<Exclude<Does, 'put back'>, (size: string) => string
 };
 
 /** `mains machine 0.25 Grindle & Wick`: parts of several places that are bought alike are one line. */
-const lineOf = ({ component, does, size, supplier }: Offer): string =>
+export const lineOf = ({
+  component,
+  does,
+  size,
+  supplier,
+}: Pick<Offer, 'component' | 'does' | 'size' | 'supplier'>): string =>
   [component, does, size, supplier].join(':');
 
 interface Chosen {
@@ -35,7 +42,7 @@ interface Chosen {
 }
 
 /** The offers that the plan chose; what is put back needs none. */
-const chosenOf = ({ sheet, plan }: OpenJob): readonly Chosen[] => {
+const chosenOf = ({ sheet, plan }: Pick<OpenJob, 'sheet' | 'plan'>): readonly Chosen[] => {
   const slots = new Map(slotsOf(sheet.engine).map((slot) => [slot.name, slot]));
   return (plan?.choices ?? []).flatMap((choice): readonly Chosen[] => {
     const slot = slots.get(choice.slot);
@@ -67,6 +74,7 @@ const offered = (engine: EngineType, alike: readonly [Chosen, ...Chosen[]]): Nee
     places,
     count,
     cents: eachOf(offer, count) * count,
+    price: { cents: offer.cents, ...(offer.quantity && { quantity: offer.quantity }) },
     supplier: offer.supplier,
     days: offer.days,
     // That a new part is new says nothing more.
@@ -78,7 +86,7 @@ const offered = (engine: EngineType, alike: readonly [Chosen, ...Chosen[]]): Nee
 };
 
 /** In the order of the engine type: components, then what is used but once. Nothing where no plan is chosen. */
-export const neededLines = (job: OpenJob): readonly NeededLine[] => {
+export const neededLines = (job: Pick<OpenJob, 'sheet' | 'plan' | 'done'>): readonly NeededLine[] => {
   const { engine } = job.sheet;
   if (job.plan === undefined) return [];
   const chosen = chosenOf(job);
@@ -90,11 +98,12 @@ export const neededLines = (job: OpenJob): readonly NeededLine[] => {
       chosen.map(({ slot, offer }) => ({ slot: slot.name, does: offer.does })),
     ).map(
       ({ item, places, count, cents, why }): NeededLine => ({
-        line: `one-use:${item.name}`,
+        line: oneUseLineOf(item),
         says: item.title,
         places,
         count,
         cents,
+        price: { cents: item.cents },
         supplier: item.supplier,
         days: item.days,
         why,

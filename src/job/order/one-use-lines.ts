@@ -1,7 +1,7 @@
 /** @module What gaskets, seals and other one-use items add to a plan: named lines, less what is ordered already. */
 import type { OpenJob } from '../job.ts';
 import type { Choice, OneUseLine } from '../offer.ts';
-import { oneUseNeeded } from './one-use.ts';
+import { oneUseLineOf, oneUseNeeded } from './one-use.ts';
 import { orderedCount } from './ordered.ts';
 
 export const oneUseTitle = 'gaskets, seals and other one-use items';
@@ -15,7 +15,7 @@ export const oneUseLines = (
     job,
     choices.map(({ slot, option }) => ({ slot, does: option.split(':')[1] ?? '' })),
   ).map(({ item, count }) => {
-    const left = Math.max(0, count - orderedCount(job, `one-use:${item.name}`));
+    const left = Math.max(0, count - orderedCount(job, oneUseLineOf(item)));
     const says = left === 0 ? `${item.title}, already ordered, paid` : item.title;
     return { says, count, cents: item.cents * left };
   });

@@ -20,6 +20,9 @@ export interface OneUseNeeded {
   readonly why: readonly string[];
 }
 
+/** As it stands on an order. */
+export const oneUseLineOf = ({ name }: OneUse): string => `one-use:${name}`;
+
 /** Where no operation of the strip is signed, the shop signs none, and all of it is taken as done. */
 const strippedOf = ({ sheet, done }: Pick<OpenJob, 'sheet' | 'done'>): ((operation: string) => boolean) => {
   const strip = [...sheet.engine.operations.values()].filter(({ phase }) => phase === 'strip');

@@ -1,13 +1,23 @@
-/** @module How much of a line was ordered already, in all orders of a job. */
+/** @module What was ordered already of a line, in all orders of a job: how many, and for which places. */
 import type { OpenJob } from '../job.ts';
 
-/** @param before  only the first so many orders count */
-export const orderedCount = (
-  { orders }: Pick<OpenJob, 'orders'>,
-  line: string,
-  before: number = orders.size,
-): number =>
+const linesOf = ({ orders }: Pick<OpenJob, 'orders'>, line: string, before: number) =>
   [...orders.values()]
     .slice(0, before)
     .flatMap(({ lines }) => lines)
-    .reduce((sum, one) => sum + (one.line === line ? one.count : 0), 0);
+    .filter((one) => one.line === line);
+
+/** @param before  only the first so many orders count */
+export const orderedCount = (
+  job: Pick<OpenJob, 'orders'>,
+  line: string,
+  before: number = job.orders.size,
+): number => linesOf(job, line, before).reduce((sum, { count }) => sum + count, 0);
+
+/** Places for which one piece each was ordered; where fewer came into the order than it names places, the first ones. */
+export const orderedPlaces = (
+  job: Pick<OpenJob, 'orders'>,
+  line: string,
+  before: number = job.orders.size,
+): ReadonlySet<string> =>
+  new Set(linesOf(job, line, before).flatMap(({ places, count }) => places.slice(0, count)));

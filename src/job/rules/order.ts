@@ -25,7 +25,7 @@ const lineTrouble = (list: SupplierList, { lines }: Asked): Trouble => {
         where,
         again,
       );
-    if (cents !== Math.round((wanted.cents * count) / wanted.count))
+    if (cents !== Math.round((wanted.leftCents * count) / wanted.left))
       return trouble('it has another price', where, again);
     if (places.some((place) => !wanted.places.includes(place)))
       return trouble('it is not needed at all of these places', where, again);

@@ -1,5 +1,6 @@
 /** @module `endfloat choose`: plans a job and notes the plan as chosen. */
 import { oneUseLines } from '../../job/order/one-use-lines.ts';
+import { orderedUnused } from '../../job/order/ordered-options.ts';
 import { choosePlan } from '../../job/planning.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
@@ -30,7 +31,7 @@ export const choose: TerminalCommand = {
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       const oneUse = oneUseLines(job, request.choices);
       return answer({
-        text: `${planText(job.sheet.engine, plan.value, job.booked.currency, hoursWanted(given, job), oneUse)}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
+        text: `${planText(job.sheet.engine, plan.value, job.booked.currency, hoursWanted(given, job), oneUse, orderedUnused(job, request.choices))}Chosen for ${plain(job.booked.number)}; the owner must agree to it.`,
         json: { done: true, events: carried.value.events },
       });
     }),

@@ -54,7 +54,7 @@ const packs = ({ job }: FoundJob): string => {
 const decided = ({ job }: FoundJob, plan: Planned): string => {
   if (plan.kind === 'plan') {
     const oneUse = oneUseLines(job, choosePlan(plan).choices);
-    return planText(job.sheet.engine, plan, job.booked.currency, demandsOf(job).hours, oneUse);
+    return planText(job.sheet.engine, plan, job.booked.currency, demandsOf(job).hours, oneUse, []);
   }
   return plan.kind === 'not yet' ? `Not yet: ${plan.missing.join('; ')}\n` : `${refusalText(plan)}\n`;
 };

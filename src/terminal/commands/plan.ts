@@ -1,5 +1,6 @@
 /** @module `endfloat plan`: the cheapest sound plan for the whole engine, or what stands in its way. */
 import { oneUseCents, oneUseLines } from '../../job/order/one-use-lines.ts';
+import { orderedUnused } from '../../job/order/ordered-options.ts';
 import { choosePlan } from '../../job/planning.ts';
 import { changesAlong } from '../../plan/changes.ts';
 import type { Plan, Planned } from '../../plan/plan-model.ts';
@@ -54,7 +55,14 @@ const outcomeOf = (given: Given, found: Planned, source: SheetSource): Answer<Ou
   const { sheet, job, warnings } = source;
   const json = priced(source, found);
   return answer({
-    text: planText(sheet.engine, found, job?.booked.currency ?? '', hoursWanted(given, job), json.oneUse),
+    text: planText(
+      sheet.engine,
+      found,
+      job?.booked.currency ?? '',
+      hoursWanted(given, job),
+      json.oneUse,
+      job ? orderedUnused(job, choosePlan(found).choices) : [],
+    ),
     json,
     warnings,
   });

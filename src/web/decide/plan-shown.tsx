@@ -6,6 +6,7 @@ import type { Plan } from '../../plan/plan-model.ts';
 import { chooseIt } from './decide-actions.ts';
 import { EngineLifeShown } from './engine-life-shown.tsx';
 import { OneUseShown } from './one-use-shown.tsx';
+import { OrderedUnused } from './ordered-unused.tsx';
 import { PlanTable } from './plan-table.tsx';
 import { hoursText, money, slotWords } from './plan-words.ts';
 
@@ -57,6 +58,7 @@ export const PlanShown = ({
     {children}
     <PlanTable engine={engine} plan={plan} currency={currency} caption={caption} />
     <OneUseShown plan={plan} currency={currency} />
+    <OrderedUnused plan={plan} />
     <EngineLifeShown engine={engine} plan={plan} wanted={hoursWanted} />
     {plan.barred.length === 0 ? null : (
       <details>
