@@ -63,6 +63,14 @@ const leastOf = (
   );
 };
 
+const greatestDivisor = (a: number, b: number): number => (b === 0 ? a : greatestDivisor(b, a % b));
+
+/** Work that is begun as early as it can be ends on a sum of minutes: where all are whole, on a multiple of what divides all. */
+const onWholeSums = (least: number, minutes: readonly number[]): number => {
+  const step = minutes.every((one) => Number.isInteger(one)) ? minutes.reduce(greatestDivisor, 0) : 0;
+  return step === 0 ? least : Math.ceil(least / step) * step;
+};
+
 /** @param minutes  of each operation, in the order of `work` */
 export const sharedWork = (work: Precedence, minutes: readonly number[], fitters: number): SharedWork => {
   const { operations } = work;
@@ -78,6 +86,6 @@ export const sharedWork = (work: Precedence, minutes: readonly number[], fitters
       const turned = a.stand !== undefined && b.stand !== undefined && a.stand !== b.stand;
       return turned || a.tools.some((tool) => b.tools.includes(tool));
     },
-    atLeast: leastOf(operations, minutes, hands, fitters, tail),
+    atLeast: onWholeSums(leastOf(operations, minutes, hands, fitters, tail), minutes),
   };
 };
