@@ -157,6 +157,29 @@ describe.skipIf(noBrowser)(`deciding (needs Chromium; ${noBrowser ?? 'here'})`, 
     expect(troubles).toEqual([]);
   });
 
+  it('is stopped while it plans, and begun again', async () => {
+    const slow = await browser.newContext({ serviceWorkers: 'block', locale: 'en-GB' });
+    await slow.addInitScript(() =>
+      localStorage.setItem('endfloat who', JSON.stringify({ actor: 'Odo Ferrick', bench: 'bench 2' })),
+    );
+    const bench = await slow.newPage();
+    bench.setDefaultTimeout(15_000);
+    let held = 0;
+    // What plans does not come as long as it is held up.
+    await slow.route(/plan-worker/, () => {
+      held += 1;
+    });
+    await bench.goto(`${workshop.address}/jobs/${jobId}/decide`);
+    await keysOf(bench).press(bench.getByRole('button', { name: 'Stop' }));
+    await bench.getByText('Planning: stopped.').waitFor();
+    expect(held).toBe(1);
+    expect(await bench.locator('[data-plan]').count()).toBe(0);
+    await slow.unroute(/plan-worker/);
+    await keysOf(bench).press(bench.getByRole('button', { name: 'Begin again' }));
+    await bench.locator('[data-plan]').waitFor();
+    await slow.close();
+  });
+
   it('is done by touch on a tablet', async () => {
     const touch = await browser.newContext({ viewport: tablet, hasTouch: true, locale: 'en-GB' });
     await touch.addInitScript(() =>
