@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { breakEvenPrice } from './economic-limit.ts';
 import { reckonByName } from './list.ts';
 
@@ -34,7 +35,13 @@ describe('repair against replacement', () => {
   it('goes by a share of the replacement price where a rule sets one, and by none else', () => {
     // source: TB 43-0154 (85 % of the price of a replacement); 85 % of 6000 is 5100
     const rule = { limit: '85%' };
-    expect(resultsOf({ ...rule, repair: '5099' }).results['limit-by-rule']?.value).toBe(5100);
+    const ruled = Number(resultsOf({ ...rule, repair: '5099' }).results['limit-by-rule']?.value);
+    outsideCheck(
+      'economic-limit',
+      'TB 43-0154, 85 % of the price of a replacement',
+      'of the currency',
+      1e-9,
+    )(ruled, 5100);
     expect(resultsOf({ ...rule, repair: '5099' }).results['by-rule']?.value).toBe('may be repaired');
     expect(resultsOf({ ...rule, repair: '5101' }).results['by-rule']?.value).toBe('replace');
     expect(resultsOf({}).results['by-rule']).toBeUndefined();

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { between } from '../../test/between.ts';
+import { outsideCheck } from '../../test/outside-check.ts';
 import { normalCumulative } from '../quantity/normal.ts';
 import { reckonByName } from './list.ts';
 import { type WearSoFar, wearLasts } from './remaining-hours.ts';
@@ -42,6 +43,14 @@ const goneThrough = (wear: WearSoFar, hours: number): number => {
 
 describe('hours left of a worn part', () => {
   it('are lognormal where only the rate to come is not known', () => {
+    const closed = outsideCheck(
+      'remaining-hours',
+      'closed form of a lognormal rate, JCGM 106 Table 1',
+      'h',
+      0.5,
+    );
+    closed(Number(resultsOf({}).middle?.value), 4000);
+    closed(Number(resultsOf({})['counted-on']?.value), 4000 * Math.exp(-1.2816 * 0.25));
     // source: closed form; 0.02 mm left at 0.03 mm in 6000 h is 4000 h in the middle; the normal value that nine in ten
     // exceed is -1.2816 (JCGM 106, Table 1 has 1.28): 4000 h × exp(∓1.2816 × 0.25) = 2903 h and 5511 h
     expect(resultsOf({})).toMatchObject({

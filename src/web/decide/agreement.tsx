@@ -5,24 +5,23 @@ import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { isWithOwner } from '../offer/with-owner.ts';
 import { announce } from '../shell/announce.ts';
-import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { noteAgreement } from './decide-actions.ts';
 import { hoursText, money, slotWords } from './plan-words.ts';
+import { WhoAndHow, type Word } from './who-and-how.tsx';
 
 export const Agreement = () => {
   const job = useJob();
   const act = useAct();
-  const [name, setName] = useState(job.booked.owner);
-  const [how, setHow] = useState('');
+  const [word, setWord] = useState<Word>({ name: job.booked.owner, how: '' });
   const [refusal, setRefusal] = useState<Refusal>();
   const { plan, agreed } = job;
   if (!plan) return null;
   const agree = (event: FormEvent) => {
     event.preventDefault();
-    const refused = act(noteAgreement, { name, how });
+    const refused = act(noteAgreement, word);
     setRefusal(refused);
-    if (!refused) announce(`${name} agrees to the plan.`);
+    if (!refused) announce(`${word.name} agrees to the plan.`);
   };
   return (
     <section className="part" aria-label="Chosen plan">
@@ -61,14 +60,7 @@ export const Agreement = () => {
         </p>
       ) : (
         <form className="row" onSubmit={agree} aria-label="Owner's agreement">
-          <Field className="grow" label="Who agreed" value={name} onChange={setName} />
-          <Field
-            className="grow"
-            label="How"
-            value={how}
-            onChange={setHow}
-            hint="by telephone, in writing, at the bench"
-          />
+          <WhoAndHow word={word} onWord={setWord} />
           <Button type="submit" className="first" isDisabled={!noteAgreement.enabled(job)}>
             {noteAgreement.label}
           </Button>

@@ -1,29 +1,14 @@
 /** @module What else could be done for little more than the best plan: a margin, and the plans within it. */
 import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { EngineType } from '../../engine/engine-type.ts';
-import type { Plan } from '../../plan/plan-model.ts';
-import type { PlanQuestion } from '../../plan/question.ts';
 import { readCents } from '../../quantity/money.ts';
 import { Field } from '../shell/field.tsx';
 import type { PlanAsked } from './plan-worker.ts';
-import { PlansTable } from './plans-table.tsx';
+import { type PlansPart, PlansTable } from './plans-table.tsx';
 import { usePlanning } from './use-planning.ts';
 import { Working } from './working.tsx';
 
-export const AlternativesShown = ({
-  engine,
-  question,
-  currency,
-  shown,
-  onShow,
-}: {
-  readonly engine: EngineType;
-  readonly question: PlanQuestion;
-  readonly currency: string;
-  readonly shown: Plan | undefined;
-  readonly onShow: (plan: Plan, heading: string) => void;
-}) => {
+export const AlternativesShown = ({ engine, question, currency, shown, onShow }: PlansPart) => {
   const [margin, setMargin] = useState('50');
   const [wrong, setWrong] = useState<string>();
   const [sought, setSought] = useState<PlanAsked>();

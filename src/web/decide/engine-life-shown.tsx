@@ -26,7 +26,7 @@ export const EngineLifeShown = ({
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <Drawing drawing={drawing} className="sum-picture" />
+      <Drawing drawing={drawing} className="life-curve" />
     </section>
   );
 };

@@ -12,8 +12,10 @@ export const OneUseShown = ({ plan, currency }: { readonly plan: Plan; readonly 
   return lines.length === 0 ? null : (
     <details data-one-use={cents}>
       <summary>
-        Beside it {oneUseTitle} add <span className="figure">{money(cents, currency)}</span>:{' '}
-        <span className="figure">{money(plan.cents + cents, currency)}</span> in all
+        <span>
+          Beside it {oneUseTitle} add <span className="figure">{money(cents, currency)}</span>:{' '}
+          <span className="figure">{money(plan.cents + cents, currency)}</span> in all
+        </span>
       </summary>
       <ul>
         {lines.map(({ says, count, cents: each }) => (

@@ -4,7 +4,17 @@ import type { EngineType } from '../../engine/engine-type.ts';
 import { changesAlong } from '../../plan/changes.ts';
 import { fallsShort } from '../../plan/falls-short.ts';
 import type { Demands, Plan } from '../../plan/plan-model.ts';
+import type { PlanQuestion } from '../../plan/question.ts';
 import { amount, hoursText } from './plan-words.ts';
+
+/** What each part needs that seeks other plans and shows one of them. */
+export interface PlansPart {
+  readonly engine: EngineType;
+  readonly question: PlanQuestion;
+  readonly currency: string;
+  readonly shown: Plan | undefined;
+  readonly onShow: (plan: Plan, heading: string) => void;
+}
 
 export const PlansTable = ({
   engine,
@@ -15,16 +25,12 @@ export const PlansTable = ({
   asked,
   shown,
   onShow,
-}: {
-  readonly engine: EngineType;
+}: Omit<PlansPart, 'question'> & {
   readonly plans: readonly Plan[];
   /** What each is called before its number: `plan`, `alternative`. */
   readonly name: string;
   readonly caption: string;
-  readonly currency: string;
   readonly asked: Demands;
-  readonly shown: Plan | undefined;
-  readonly onShow: (plan: Plan, heading: string) => void;
 }) => {
   const changes = changesAlong(engine, plans);
   return (

@@ -1,10 +1,9 @@
 /** @module The trade-off that a question stands in: sought once its plan is shown, then drawn and told. */
 import { useMemo } from 'react';
-import type { EngineType } from '../../engine/engine-type.ts';
 import type { Plan } from '../../plan/plan-model.ts';
-import type { PlanQuestion } from '../../plan/question.ts';
 import { demanding } from '../../plan/what-if.ts';
 import type { PlanAsked, Several } from './plan-worker.ts';
+import type { PlansPart } from './plans-table.tsx';
 import { TradeOffShown } from './trade-off-shown.tsx';
 import { usePlanning } from './use-planning.ts';
 import { Working } from './working.tsx';
@@ -17,19 +16,7 @@ const whyNone = (found: Exclude<Several, { kind: 'trade-off' }>): string =>
 const sameFigures = (one: Plan, other: Plan): boolean =>
   one.cents === other.cents && one.days === other.days && one.hours === other.hours;
 
-export const TradeOffPart = ({
-  engine,
-  question,
-  currency,
-  shown,
-  onShow,
-}: {
-  readonly engine: EngineType;
-  readonly question: PlanQuestion;
-  readonly currency: string;
-  readonly shown: Plan | undefined;
-  readonly onShow: (plan: Plan, heading: string) => void;
-}) => {
+export const TradeOffPart = ({ engine, question, currency, shown, onShow }: PlansPart) => {
   // Plans that keep the hours, days and cost asked are among those found without asking for them: one chart shows all.
   const asked = useMemo((): PlanAsked => {
     const free = demanding(question.demands, { hours: undefined, days: undefined, cents: undefined });

@@ -8,10 +8,11 @@ import type { Refusal } from '../../quantity/refusal.ts';
 import { offerPage } from '../../record/offer-page.ts';
 import { outcomeText } from '../../record/sections/offers.ts';
 import { amount, hoursText } from '../decide/plan-words.ts';
+import { WhoAndHow, type Word } from '../decide/who-and-how.tsx';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Aside } from '../shell/aside.tsx';
-import { Choice, Field } from '../shell/field.tsx';
+import { Choice } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { noteAnswer } from './offer-actions.ts';
 
@@ -106,14 +107,13 @@ const OwnersWord = ({ offer }: { readonly offer: Offer }) => {
   const job = useJob();
   const act = useAct();
   const [plan, setPlan] = useState(offer.plans.length === 1 ? (offer.plans[0]?.name ?? '') : '');
-  const [name, setName] = useState(job.booked.owner);
-  const [how, setHow] = useState('');
+  const [word, setWord] = useState<Word>({ name: job.booked.owner, how: '' });
   const [refusal, setRefusal] = useState<Refusal>();
   const agree = (event: FormEvent) => {
     event.preventDefault();
-    const refused = act(noteAnswer, { number: offer.number, plan, name, how });
+    const refused = act(noteAnswer, { number: offer.number, plan, ...word });
     setRefusal(refused);
-    if (!refused) announce(`${name} accepts plan ${plan}.`);
+    if (!refused) announce(`${word.name} accepts plan ${plan}.`);
   };
   return (
     <form className="row" onSubmit={agree} aria-label={`Owner's word on offer ${offer.number}`}>
@@ -126,14 +126,7 @@ const OwnersWord = ({ offer }: { readonly offer: Offer }) => {
           ...offer.plans.map((one) => ({ value: one.name, words: `${one.name}: ${one.title}` })),
         ]}
       />
-      <Field className="grow" label="Who agreed" value={name} onChange={setName} />
-      <Field
-        className="grow"
-        label="How"
-        value={how}
-        onChange={setHow}
-        hint="by telephone, in writing, at the bench"
-      />
+      <WhoAndHow word={word} onWord={setWord} />
       <Button type="submit" className="first" isDisabled={!noteAnswer.enabled(job)}>
         {noteAnswer.label}
       </Button>
