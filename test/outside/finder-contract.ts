@@ -293,6 +293,8 @@ export const finderContract = (name: string, open: OpenFinder, rounds: number): 
             );
       };
       expect(await sums([1, 2, 4, 8, 16, 32], 100)).toBe('no plan');
+      // Neither size may be taken, and nothing at all does not add up either.
+      expect(await sums([2.5, 2.5], 2)).toBe('no plan');
       expect(await sums([1, 2, 4, 8, 16, 32], 63)).toHaveLength(6);
       expect(await sums([15, 22, 14, 26, 32, 9, 16, 8], 53)).toEqual([15, 22, 16]);
     });

@@ -103,7 +103,9 @@ export const problemOf = (slots: readonly Slot[], model: Model): Problem | 'impo
   );
   for (const row of [...one, ...wide]) choices = withinRow(choices, row);
   if (choices.some(({ length }) => length === 0)) return 'impossible';
-  const { pairs, sums } = wideRows(choices, wide);
+  const left = wideRows(choices, wide);
+  if (left === 'impossible') return left;
+  const { pairs, sums } = left;
   const bought = model.bulk.map(({ columns }) => columns.map((column) => Number(column.slice(1))));
   return {
     slots: choices,

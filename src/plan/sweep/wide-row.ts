@@ -74,11 +74,15 @@ const pairOf = (
       if (!holds(left + right, row)) pair.allows[i * other.length + j] = 0;
 };
 
-/** What two slots rule out for each other, and what more than two sum up to; rows that are kept anyway are gone. */
+/**
+ * What two slots rule out for each other, and what more than two sum up to; rows that are kept anyway are gone.
+ *
+ * @returns 'impossible' where a row is lost whatever is chosen: what is left of its slots may put nothing into it at all
+ */
 export const wideRows = (
   slots: readonly (readonly Choice[])[],
   rows: readonly WideRow[],
-): { readonly pairs: readonly Pair[]; readonly sums: readonly Summed[] } => {
+): { readonly pairs: readonly Pair[]; readonly sums: readonly Summed[] } | 'impossible' => {
   const pairs = new Map<string, Pair>();
   const sums: Summed[] = [];
   for (const row of rows) {
@@ -90,6 +94,7 @@ export const wideRows = (
       least: reaches.reduce((sum, { least }) => sum + least, 0),
       greatest: reaches.reduce((sum, { greatest }) => sum + greatest, 0),
     };
+    if (!canHold(reach, row)) return 'impossible';
     if (mustHold(reach, row)) continue;
     const [first, second] = from;
     if (from.length === 2 && first && second) pairOf(row, first, second, pairs);
