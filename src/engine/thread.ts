@@ -38,7 +38,7 @@ export const threadOf = (text: string): Thread | undefined => {
 };
 
 /** Pitch diameter d2 = d − 0.649519 P, mm. source: ISO 724 */
-const pitchDiameter = ({ diameter, pitch }: Thread): number => diameter - 0.649519 * pitch;
+export const pitchDiameter = ({ diameter, pitch }: Thread): number => diameter - 0.649519 * pitch;
 
 /**
  * Stress area of a metric thread, As = π/4 · ((d2 + d3)/2)².

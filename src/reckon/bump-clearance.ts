@@ -1,30 +1,25 @@
 /** @module Bump clearance of every cylinder, from stand-out and gasket or from lead wire. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { lengthOf } from '../quantity/typed.ts';
 import { certain, combine, type Uncertain, uncertain } from '../quantity/uncertain.ts';
 import { quantityInput, textInput } from './inputs.ts';
-import { lengthRows } from './length-list.ts';
+import { lengthTable } from './length-list.ts';
 import { limitInputs, limitsGiven } from './limits-given.ts';
 import { quantityOf, type Reckoning, type Result, result, type Values } from './reckoning.ts';
 import { bumpClearance, standOutOf } from './stand-out.ts';
 
 /** Mean of the squeezed wires of each cylinder: two lie in line with the pin, so that a tipped piston evens out. */
 const byLead = (text: string, own: number): Answer<readonly Uncertain[]> => {
-  const rows = lengthRows('lead', text);
-  if (rows.kind === 'refused') return rows;
-  const means: Uncertain[] = [];
-  for (const [cylinder, row] of rows.value.entries()) {
-    const wires: Uncertain[] = [];
-    for (const [at, typed] of row.entries()) {
-      const length = lengthOf(typed);
-      if (length.kind === 'refused') return length;
-      if (!(length.value > 0))
-        return refuse('a wire of 0 or less was not squeezed', 'lead', 'give the thickness of each wire');
-      wires.push(uncertain(length.value, `lead ${cylinder + 1}.${at + 1}`, own));
-    }
-    means.push(combine(wires.map((wire) => [1 / wires.length, wire])));
-  }
-  return answer(means);
+  const table = lengthTable('lead', text);
+  if (table.kind === 'refused') return table;
+  if (table.value.flat().some((wire) => !(wire > 0)))
+    return refuse('a wire of 0 or less was not squeezed', 'lead', 'give the thickness of each wire');
+  return answer(
+    table.value.map((row, cylinder) =>
+      combine(
+        row.map((wire, at) => [1 / row.length, uncertain(wire, `lead ${cylinder + 1}.${at + 1}`, own)]),
+      ),
+    ),
+  );
 };
 
 const byStandOut = (values: Values, text: string, own: number): Answer<readonly Uncertain[]> => {

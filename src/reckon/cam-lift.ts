@@ -1,10 +1,9 @@
 /** @module A cam's lobe from a table of lifts: its middle, how long it lifts, how high, and how lobes compare. */
 import { radians, toDegrees } from '../quantity/brand.ts';
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { lengthOf } from '../quantity/typed.ts';
+import { answer, refuse } from '../quantity/refusal.ts';
 import { quantityInput, textInput } from './inputs.ts';
-import { lengthRows } from './length-list.ts';
-import { quantityOf, type Reckoning, type Result, type Values } from './reckoning.ts';
+import { lengthTable } from './length-list.ts';
+import { quantityOf, type Reckoning, type Result } from './reckoning.ts';
 
 export interface Lobe {
   /** Angle midway between the two flanks at the lift asked for, degrees. */
@@ -49,30 +48,6 @@ export const lobeOf = (
   };
 };
 
-/**
- * Tables of lifts as they are written, a row for each lobe.
- *
- * @param values  lifts with commas between, lobes with semicolons
- * @returns mm, row by row; refuses what cannot be read
- * @source  none: it reads
- * @example liftRows({ quantities: {}, texts: { lifts: '1, x mm' } }) // refused
- */
-export const liftRows = ({ texts }: Values): Answer<readonly (readonly number[])[]> => {
-  const rows = lengthRows('lifts', texts.lifts ?? '');
-  if (rows.kind === 'refused') return rows;
-  const lifts: number[][] = [];
-  for (const row of rows.value) {
-    const own: number[] = [];
-    for (const typed of row) {
-      const length = lengthOf(typed);
-      if (length.kind === 'refused') return length;
-      own.push(length.value);
-    }
-    lifts.push(own);
-  }
-  return answer(lifts);
-};
-
 export const camLiftReckoning: Reckoning = {
   name: 'cam-lift',
   title: 'Cam lobes from tables of lift: middle, duration, height, and the most worn of them',
@@ -99,7 +74,7 @@ export const camLiftReckoning: Reckoning = {
   source:
     'geometry; straight lines between points of the table; comparing lobes with one another: common practice, no source',
   reckon: (values) => {
-    const rows = liftRows(values);
+    const rows = lengthTable('lifts', values.texts.lifts ?? '');
     if (rows.kind === 'refused') return rows;
     const [from, step] = ['from', 'step'].map((key) => toDegrees(radians(quantityOf(values, key).value))) as [
       number,

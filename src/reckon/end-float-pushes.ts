@@ -2,9 +2,8 @@
 import { meanAndDeviation, pooledDeviation } from '../measure/mean-and-deviation.ts';
 import { startingFreedom } from '../measure/size.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { lengthOf } from '../quantity/typed.ts';
 import { combine, type Uncertain, uncertain } from '../quantity/uncertain.ts';
-import { lengthRows } from './length-list.ts';
+import { lengthTable } from './length-list.ts';
 
 /** What the dial showed with the shaft pushed one way, and then the other, mm. */
 type Push = readonly [one: number, other: number];
@@ -53,20 +52,14 @@ export const endFloatOf = (pushes: readonly Push[], dial: Dial): Uncertain => {
  * @internal
  */
 export const pushesOf = (key: string, text: string): Answer<readonly Push[]> => {
-  const rows = lengthRows(key, text);
-  if (rows.kind === 'refused') return rows;
+  const table = lengthTable(key, text);
+  if (table.kind === 'refused') return table;
   const pushes: Push[] = [];
-  for (const [at, row] of rows.value.entries()) {
-    const lengths: number[] = [];
-    for (const typed of row) {
-      const length = lengthOf(typed);
-      if (length.kind === 'refused') return length;
-      lengths.push(length.value);
-    }
-    const [one, other, third] = lengths;
+  for (const [at, row] of table.value.entries()) {
+    const [one, other, third] = row;
     if (one === undefined || other === undefined || third !== undefined)
       return refuse(
-        `pushing ${at + 1} has ${lengths.length} reading${lengths.length === 1 ? '' : 's'}`,
+        `pushing ${at + 1} has ${row.length} reading${row.length === 1 ? '' : 's'}`,
         key,
         'give two for each: pushed one way, pushed the other: 0.02, 0.31; 0.01, 0.31 mm',
       );

@@ -1,6 +1,6 @@
 /** @module Lists and tables of lengths as given to a sum: commas part figures, semicolons part rows. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { readTyped, type Typed, unitTyped } from '../quantity/typed.ts';
+import { lengthOf, readTyped, type Typed, unitTyped } from '../quantity/typed.ts';
 
 const most = 2000;
 
@@ -41,4 +41,29 @@ export const lengthRows = (key: string, text: string): Answer<readonly (readonly
     read.push(figures);
   }
   return answer(read);
+};
+
+/**
+ * Rows of lengths as numbers.
+ *
+ * @param key   the input's key, to be named where something is wrong
+ * @param text  as for the rows of lengths as typed
+ * @returns mm, row by row; refuses what those refuse
+ * @source  none: it reads
+ * @example lengthTable('steps', '54.740, 54.490') // refused
+ */
+export const lengthTable = (key: string, text: string): Answer<readonly (readonly number[])[]> => {
+  const rows = lengthRows(key, text);
+  if (rows.kind === 'refused') return rows;
+  const table: number[][] = [];
+  for (const row of rows.value) {
+    const own: number[] = [];
+    for (const typed of row) {
+      const length = lengthOf(typed);
+      if (length.kind === 'refused') return length;
+      own.push(length.value);
+    }
+    table.push(own);
+  }
+  return answer(table);
 };

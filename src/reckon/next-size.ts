@@ -1,10 +1,9 @@
 /** @module The sizes to regrind a journal and to rebore a cylinder to, asked for by name. */
 import { formatFigure } from '../quantity/figure.ts';
 import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.ts';
-import { lengthOf } from '../quantity/typed.ts';
 import { certain, expanded } from '../quantity/uncertain.ts';
 import { leftOver, type Machined, nextStep } from './clean-up.ts';
-import { lengthRows } from './length-list.ts';
+import { lengthTable } from './length-list.ts';
 import { type Input, quantityOf, type Reckoned, type Reckoning, result, type Values } from './reckoning.ts';
 
 /** What goes with the metal: the wall of a cylinder, the hard layer of a journal. */
@@ -20,16 +19,12 @@ const below: Readonly<Record<Machined, Below>> = {
 };
 
 const stepsOf = (values: Values): Answer<readonly number[]> => {
-  const rows = lengthRows('steps', values.texts.steps ?? '');
-  if (rows.kind === 'refused') return rows;
-  const steps: number[] = [];
-  for (const typed of rows.value.flat()) {
-    const step = lengthOf(typed);
-    if (step.kind === 'refused') return step;
-    if (step.value <= 0) return refuse('a step of 0 or less is no size', 'steps', 'give finished diameters');
-    steps.push(step.value);
-  }
-  return answer(steps);
+  const table = lengthTable('steps', values.texts.steps ?? '');
+  if (table.kind === 'refused') return table;
+  const steps = table.value.flat();
+  return steps.some((step) => step <= 0)
+    ? refuse('a step of 0 or less is no size', 'steps', 'give finished diameters')
+    : answer(steps);
 };
 
 const outOfRange = (values: Values, { key, leastKey, words }: Below): Refusal | undefined => {

@@ -1,6 +1,6 @@
 /** @module The tension that a torque leaves in a bolt, between the friction that may be, against what the bolt bears. */
 import type { Fastener } from '../engine/engine-type.ts';
-import { proofLoad, stressArea, type Thread, tension, threadOf } from '../engine/thread.ts';
+import { pitchDiameter, proofLoad, stressArea, type Thread, tension, threadOf } from '../engine/thread.ts';
 import { newtonMetres } from '../quantity/brand.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { answer, refuse } from '../quantity/refusal.ts';
@@ -36,10 +36,10 @@ const yieldStress = (diameter: number, grade: Fastener['class']): number => {
  * @example assemblyLimit({ diameter: mm(12), pitch: mm(1.75) }, '8.8', 0.14) // 41981 N
  */
 export const assemblyLimit = (thread: Thread, grade: Fastener['class'], friction: number): number => {
-  const pitchDiameter = thread.diameter - 0.649519 * thread.pitch;
+  const pitch = pitchDiameter(thread);
   const area = stressArea(thread);
   const mean = Math.sqrt((4 * area) / Math.PI);
-  const twist = 1.5 * (pitchDiameter / mean) * (thread.pitch / (Math.PI * pitchDiameter) + 1.155 * friction);
+  const twist = 1.5 * (pitch / mean) * (thread.pitch / (Math.PI * pitch) + 1.155 * friction);
   return (0.9 * yieldStress(thread.diameter, grade) * area) / Math.sqrt(1 + 3 * twist ** 2);
 };
 

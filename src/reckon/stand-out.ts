@@ -1,8 +1,7 @@
 /** @module Stand-out of the pistons as given to a sum: a row for each cylinder, its readings in the row. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { lengthOf } from '../quantity/typed.ts';
 import { combine, type Uncertain, uncertain } from '../quantity/uncertain.ts';
-import { lengthRows } from './length-list.ts';
+import { lengthTable } from './length-list.ts';
 
 export interface StandOut {
   /** The highest reading of each cylinder: what comes nearest to the head. */
@@ -17,27 +16,21 @@ export interface StandOut {
  * @internal
  */
 export const standOutOf = (key: string, text: string, own: number): Answer<StandOut> => {
-  const rows = lengthRows(key, text);
-  if (rows.kind === 'refused') return rows;
-  const greatest: Uncertain[] = [];
-  const leans: number[] = [];
-  for (const [cylinder, row] of rows.value.entries()) {
-    const sizes: number[] = [];
-    for (const typed of row) {
-      const length = lengthOf(typed);
-      if (length.kind === 'refused') return length;
-      if (Math.abs(length.value) > 20)
-        return refuse(
-          `${length.value} mm is no stand-out of a piston`,
-          key,
-          'give how far it stands above the block face; below is minus',
-        );
-      sizes.push(length.value);
-    }
-    greatest.push(uncertain(Math.max(...sizes), `stand-out ${cylinder + 1}`, own));
-    leans.push(Math.max(...sizes) - Math.min(...sizes));
-  }
-  return answer({ greatest, leans });
+  const table = lengthTable(key, text);
+  if (table.kind === 'refused') return table;
+  const far = table.value.flat().find((height) => Math.abs(height) > 20);
+  if (far !== undefined)
+    return refuse(
+      `${far} mm is no stand-out of a piston`,
+      key,
+      'give how far it stands above the block face; below is minus',
+    );
+  return answer({
+    greatest: table.value.map((row, cylinder) =>
+      uncertain(Math.max(...row), `stand-out ${cylinder + 1}`, own),
+    ),
+    leans: table.value.map((row) => Math.max(...row) - Math.min(...row)),
+  });
 };
 
 /**

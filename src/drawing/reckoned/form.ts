@@ -1,25 +1,14 @@
 /** @module Two-point sizes over planes and axes, drawn as a bar for each: how far each stands above the least. */
-import { lengthOf } from '../../quantity/typed.ts';
-import { lengthRows } from '../../reckon/length-list.ts';
 import { boxed, hatched, lettering, line, pens } from '../ink.ts';
 import { sheetOf } from '../svg.ts';
-import { lettered, type Picture } from './picture.ts';
+import { lettered, type Picture, tableIn } from './picture.ts';
 
 const width = 560;
 const left = 96;
 const barHeight = 26;
 
-export const formPicture: Picture = ({ texts }, reckoned) => {
-  const rows = lengthRows('sizes', texts.sizes ?? '');
-  const sizes =
-    rows.kind === 'refused'
-      ? []
-      : rows.value.map((row) =>
-          row.flatMap((typed) => {
-            const length = lengthOf(typed);
-            return length.kind === 'refused' ? [] : [Number(length.value)];
-          }),
-        );
+export const formPicture: Picture = (given, reckoned) => {
+  const sizes = tableIn(given, 'sizes');
   const least = Math.min(...sizes.flat());
   const span = Math.max(...sizes.flat()) - least || 1e-3;
   const room = width - left - 120;

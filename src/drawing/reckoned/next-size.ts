@@ -1,25 +1,17 @@
 /** @module The worst size, what must come off it, and the steps that lie beyond, on one line. */
-import { coverageFactor } from '../../quantity/coverage.ts';
-import { lengthOf } from '../../quantity/typed.ts';
-import { standardUncertainty } from '../../quantity/uncertain.ts';
-import { lengthRows } from '../../reckon/length-list.ts';
+import { expanded } from '../../quantity/uncertain.ts';
 import { figure, numberLine } from '../number-line.ts';
-import { lettered, numberOr, type Picture } from './picture.ts';
+import { lettered, numberOr, type Picture, tableIn } from './picture.ts';
 
 /** @param way  1 where metal comes off a bore and the size grows, -1 where it comes off a shaft */
 const nextSizePicture =
   (title: string, way: 1 | -1): Picture =>
-  ({ quantities, texts }, reckoned) => {
+  (given, reckoned) => {
+    const { quantities } = given;
     const worst = quantities.worst?.value ?? 0;
-    const uncertain = quantities.worst
-      ? coverageFactor(0.95, Infinity) * standardUncertainty(quantities.worst)
-      : 0;
+    const uncertain = quantities.worst ? expanded(quantities.worst, 0.95) : 0;
     const clean = quantities['clean-up']?.value ?? 0;
-    const rows = lengthRows('steps', texts.steps ?? '');
-    const steps = (rows.kind === 'refused' ? [] : rows.value.flat()).flatMap((typed) => {
-      const length = lengthOf(typed);
-      return length.kind === 'refused' ? [] : [Number(length.value)];
-    });
+    const steps = tableIn(given, 'steps').flat();
     const chosen = numberOr(reckoned, 'size');
     return numberLine({
       title,

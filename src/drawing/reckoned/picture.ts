@@ -1,4 +1,5 @@
 /** @module What a picture of a sum is drawn from: what was given, and what came of it. */
+import { lengthTable } from '../../reckon/length-list.ts';
 import type { Reckoned, Values } from '../../reckon/reckoning.ts';
 import { knownText, unitText } from '../../reckon/result-text.ts';
 import type { SvgNode } from '../svg.ts';
@@ -23,4 +24,10 @@ export const numberIn = (reckoned: Reckoned, key: string): number => {
 export const lettered = ({ results }: Reckoned, key: string): string => {
   const result = results[key];
   return result === undefined ? '' : `${knownText(result, 2).value} ${unitText(result)}`.trim();
+};
+
+/** A table of lengths as the sum read it, mm. */
+export const tableIn = ({ texts }: Values, key: string): readonly (readonly number[])[] => {
+  const table = lengthTable(key, texts[key] ?? '');
+  return table.kind === 'refused' ? [] : table.value;
 };

@@ -1,21 +1,10 @@
 /** @module Readings as points: repeats of one size with its interval, repeats of several sizes about their means. */
-import { amountOf, type Typed } from '../../quantity/typed.ts';
-import { lengthRows } from '../../reckon/length-list.ts';
 import { chart } from '../chart.ts';
 import { figure, numberLine } from '../number-line.ts';
-import { lettered, numberIn, type Picture } from './picture.ts';
+import { lettered, numberIn, type Picture, tableIn } from './picture.ts';
 
-const rowsIn = (text: string): readonly (readonly number[])[] => {
-  const rows = lengthRows('readings', text);
-  const inMm = (typed: Typed): readonly number[] => {
-    const length = amountOf(typed, 'length');
-    return length.kind === 'refused' ? [] : [length.value];
-  };
-  return rows.kind === 'refused' ? [] : rows.value.map((row) => row.flatMap(inMm));
-};
-
-export const sizePicture: Picture = ({ texts }, reckoned) => {
-  const readings = rowsIn(texts.readings ?? '').flat();
+export const sizePicture: Picture = (given, reckoned) => {
+  const readings = tableIn(given, 'readings').flat();
   const size = numberIn(reckoned, 'size');
   return numberLine({
     title: 'The size and the readings that it comes from',
@@ -33,8 +22,8 @@ export const sizePicture: Picture = ({ texts }, reckoned) => {
   });
 };
 
-export const pooledPicture: Picture = ({ texts }, reckoned) => {
-  const groups = rowsIn(texts.readings ?? '').map((row) => {
+export const pooledPicture: Picture = (given, reckoned) => {
+  const groups = tableIn(given, 'readings').map((row) => {
     const mean = row.reduce((sum, each) => sum + each, 0) / Math.max(1, row.length);
     return row.map((each) => (each - mean) * 1000);
   });

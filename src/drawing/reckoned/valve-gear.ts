@@ -1,11 +1,10 @@
 /** @module Valve gear and timing: events as they are and as a tooth out leaves them, valves by position, lobes of a cam. */
-import { liftRows } from '../../reckon/cam-lift.ts';
 import { readEvents } from '../../reckon/tooth-shift.ts';
 import { readFiringOrder, valvePositions } from '../../reckon/valve-clearance-order.ts';
 import { chart } from '../chart.ts';
 import { boxed, hatched, lettering, line, pens } from '../ink.ts';
 import { sheetOf } from '../svg.ts';
-import { lettered, numberIn, type Picture } from './picture.ts';
+import { lettered, numberIn, type Picture, tableIn } from './picture.ts';
 
 const width = 620;
 
@@ -99,8 +98,7 @@ export const valveClearancePicture: Picture = (given) => {
 };
 
 export const camLiftPicture: Picture = (given, reckoned) => {
-  const rows = liftRows(given);
-  const lobes = rows.kind === 'refused' ? [] : rows.value;
+  const lobes = tableIn(given, 'lifts');
   const degrees = (key: string) => ((given.quantities[key]?.value ?? 0) * 180) / Math.PI;
   const [from, step] = [degrees('from'), degrees('step')];
   const longest = Math.max(...lobes.map((lifts) => lifts.length));
