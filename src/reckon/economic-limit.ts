@@ -1,6 +1,7 @@
 /** @module Repair against replacement: what an hour costs either way, and up to what price a repair pays. */
 import { parseDecimal } from '../quantity/decimal.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { quantityInput, textInput } from './inputs.ts';
 import { quantityOf, type Reckoning, type Values } from './reckoning.ts';
 
 interface Way {
@@ -59,9 +60,9 @@ const cents = (value: number): number => Math.round(value * 100) / 100;
 const percent = (share: number): number => Math.round(share * 1000) / 10;
 
 const hoursInput = (key: string, title: string, example: string) =>
-  ({ kind: 'quantity', key, title, dimension: 'time', range: 'above 0', example }) as const;
+  quantityInput(key, 'time', title, 'above 0', example);
 const priceInput = (key: string, title: string, example: string) =>
-  ({ kind: 'text', key, title, range: 'above 0, without the currency', example }) as const;
+  textInput(key, title, example, { range: 'above 0, without the currency' });
 
 export const economicLimitReckoning: Reckoning = {
   name: 'economic-limit',
@@ -71,15 +72,14 @@ export const economicLimitReckoning: Reckoning = {
     hoursInput('repair-hours', 'hours that the repaired engine may be counted on for', '4000h'),
     priceInput('replacement', 'price of a new or exchange engine, fitted', '6200.00'),
     hoursInput('replacement-hours', 'hours that it may be counted on for', '9000h'),
-    {
-      kind: 'quantity',
-      key: 'limit',
-      title: 'share of the replacement price that a repair may cost, where a rule sets one, for example 85 %',
-      dimension: 'ratio',
-      range: 'above 0',
-      example: '85%',
-      optional: true,
-    },
+    quantityInput(
+      'limit',
+      'ratio',
+      'share of the replacement price that a repair may cost, where a rule sets one, for example 85 %',
+      'above 0',
+      '85%',
+      { optional: true },
+    ),
   ],
   formula:
     'price for each hour = price / hours; repair pays up to replacement price × repair hours / replacement hours',

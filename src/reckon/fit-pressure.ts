@@ -1,6 +1,6 @@
 /** @module What an interference fit holds when cold: pressure, stresses, torque and force before it slips, and whether it yields. */
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { propagate, standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
+import { combine, propagate, standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
 import { quantityInput, textInput } from './inputs.ts';
 import { type Elastic, metal, metalNamed, metals } from './metal.ts';
 import { quantityOf, type Reckoning, type Result, result, type Values } from './reckoning.ts';
@@ -172,26 +172,16 @@ export const fitPressureReckoning: Reckoning = {
     const held = heldBy(values, rings.value, outer, inner);
     if (held.kind === 'refused') return held;
     const pressure = held.value.pressure.value;
-    const stress = (of: (pressure: number) => number): Result => {
-      const perPressure = of(1);
-      return result(
-        {
-          value: of(pressure),
-          terms: held.value.pressure.terms.map((term) => ({
-            ...term,
-            share: term.share * Math.abs(perPressure),
-          })),
-        },
-        'MPa',
-      );
-    };
+    // Stresses are so many times the pressure.
+    const stress = (of: (pressure: number, rings: Rings) => number): Result =>
+      result(combine([[of(1, rings.value), held.value.pressure]]), 'MPa');
     const size =
       standardUncertainty(quantityOf(values, 'shaft')) + standardUncertainty(quantityOf(values, 'bore'));
     return answer({
       results: {
         pressure: result(held.value.pressure, 'MPa'),
-        'hub-stress': stress((p) => boreStress(p, rings.value)),
-        'shaft-stress': stress((p) => shaftStress(p, rings.value)),
+        'hub-stress': stress(boreStress),
+        'shaft-stress': stress(shaftStress),
         torque: result(held.value.torque, 'N·m'),
         'push-off': result(held.value.force, 'kN', 1e-3),
       },

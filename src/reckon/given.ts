@@ -5,7 +5,7 @@ import { type Answer, answer, type Refusal, refuse } from '../quantity/refusal.t
 import { readTyped, unitTyped } from '../quantity/typed.ts';
 import { certain, type Uncertain, uncertain } from '../quantity/uncertain.ts';
 import { type Dimension, findUnit, stepToCore, toCore } from '../quantity/unit.ts';
-import type { Input, Reckoning, Values } from './reckoning.ts';
+import type { Input, Reckoned, Reckoning, Values } from './reckoning.ts';
 
 const spread = /^(.*?)(?:±|\+\/-|\+-)(.*)$/;
 
@@ -98,17 +98,8 @@ const misfit = (
   };
 };
 
-/**
- * Reads all that was given to a sum.
- *
- * @param reckoning  the sum, for its list of inputs
- * @param texts      by key, as typed
- * @returns values and the texts they came from, those taken unless given among them; refuses unknown and
- *          missing keys, naming them, and what cannot be read
- * @source  none: it reads
- * @example readAll({ name: 'half', title: '', formula: '', source: '', inputs: [], reckon: () => answer({ results: {}, notes: [] }) }, { rod: '1mm' }) // refused
- */
-export const readAll = (
+/** Reads all that was given to a sum; refuses unknown and missing keys, naming them, and what cannot be read. */
+const readAll = (
   reckoning: Reckoning,
   texts: Readonly<Record<string, string>>,
 ): Answer<{ readonly values: Values; readonly texts: Readonly<Record<string, string>> }> => {
@@ -138,4 +129,27 @@ export const readAll = (
     quantities[input.key] = quantity.value;
   }
   return answer({ values: { quantities, texts: words }, texts: taken });
+};
+
+/**
+ * Does a sum on what was typed.
+ *
+ * @param reckoning  the sum
+ * @param texts      by key, as typed
+ * @returns values, the texts they came from, and what came of them; refuses what cannot be read and what the sum refuses
+ * @source  that of the sum
+ * @example reckonTyped({ name: 'half', title: '', formula: '', source: '', inputs: [], reckon: () => answer({ results: {}, notes: [] }) }, { rod: '1mm' }) // refused
+ */
+export const reckonTyped = (
+  reckoning: Reckoning,
+  texts: Readonly<Record<string, string>>,
+): Answer<{
+  readonly values: Values;
+  readonly texts: Readonly<Record<string, string>>;
+  readonly reckoned: Reckoned;
+}> => {
+  const given = readAll(reckoning, texts);
+  if (given.kind === 'refused') return given;
+  const reckoned = reckoning.reckon(given.value.values);
+  return reckoned.kind === 'refused' ? reckoned : answer({ ...given.value, reckoned: reckoned.value });
 };

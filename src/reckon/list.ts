@@ -16,7 +16,7 @@ import { fitPressureReckoning } from './fit-pressure.ts';
 import { formReckoning } from './form.ts';
 import { fuelConsumptionReckoning } from './fuel-consumption.ts';
 import { gasketGradeReckoning } from './gasket-grade.ts';
-import { readAll } from './given.ts';
+import { reckonTyped } from './given.ts';
 import { governorBandReckoning } from './governor-band.ts';
 import { gripTimeReckoning } from './grip-time.ts';
 import { guardBandReckoning } from './guard-band.ts';
@@ -121,9 +121,7 @@ export const reckonByName = (
     const names = reckonings.map((known) => known.name).join(', ');
     return refuse(`there is no sum ${name.slice(0, 40)}`, name.slice(0, 40), `choose one of ${names}`);
   }
-  const given = readAll(reckoning, texts);
-  if (given.kind === 'refused') return given;
-  const reckoned = reckoning.reckon(given.value.values);
-  if (reckoned.kind === 'refused') return reckoned;
-  return answer({ name, inputs: given.value.texts, ...reckoned.value });
+  const typed = reckonTyped(reckoning, texts);
+  if (typed.kind === 'refused') return typed;
+  return answer({ name, inputs: typed.value.texts, ...typed.value.reckoned });
 };

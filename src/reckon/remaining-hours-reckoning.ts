@@ -2,11 +2,12 @@
 import { hoursAt } from '../quantity/falls-to.ts';
 import { answer, refuse } from '../quantity/refusal.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
+import { quantityInput } from './inputs.ts';
 import { quantityOf, type Reckoning, type Values } from './reckoning.ts';
 import { type WearSoFar, wearLasts } from './remaining-hours.ts';
 
 const length = (key: string, title: string, example: string) =>
-  ({ kind: 'quantity', key, title, dimension: 'length', range: 'any', example }) as const;
+  quantityInput(key, 'length', title, 'any', example);
 
 /**
  * What is known of the wear, from what was given to the sum.
@@ -41,23 +42,15 @@ export const remainingHoursReckoning: Reckoning = {
     length('made-least', 'least size as made', '54.97mm'),
     length('made-greatest', 'greatest size as made', '54.99mm'),
     length('limit', 'wear limit; which side of the size as made it lies says which way it wears', '54.93mm'),
-    {
-      kind: 'quantity',
-      key: 'run',
-      title: 'hours run since new or last machined',
-      dimension: 'time',
-      range: 'above 0',
-      example: '6000h',
-    },
-    {
-      kind: 'quantity',
-      key: 'scatter',
-      title: 'by what share the rate of wear differs from one stretch to the next',
-      dimension: 'ratio',
-      range: '0 to 100 %',
-      example: '25%',
-      unlessGiven: '25 %',
-    },
+    quantityInput('run', 'time', 'hours run since new or last machined', 'above 0', '6000h'),
+    quantityInput(
+      'scatter',
+      'ratio',
+      'by what share the rate of wear differs from one stretch to the next',
+      '0 to 100 %',
+      '25%',
+      { unlessGiven: '25 %' },
+    ),
   ],
   formula: 'hours = run × (limit - size) / ((size - as made) × factor), as a distribution',
   source:

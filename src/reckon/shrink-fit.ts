@@ -1,9 +1,8 @@
 /** @module How hot a hub must be to slip onto its shaft, and whether it may be. */
 import { expansionOf } from '../measure/expansion.ts';
-import { coverageFactor } from '../quantity/coverage.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { answer, refuse } from '../quantity/refusal.ts';
-import { propagate, standardUncertainty, uncertain } from '../quantity/uncertain.ts';
+import { expanded, propagate, uncertain } from '../quantity/uncertain.ts';
 import { quantityInput, textInput } from './inputs.ts';
 import { metalNamed, metals } from './metal.ts';
 import { quantityOf, type Reckoning, result } from './reckoning.ts';
@@ -107,7 +106,7 @@ export const shrinkFitReckoning: Reckoning = {
     );
     if (temperature.kind === 'refused') return temperature;
     const needed = temperature.value.value;
-    const heatTo = needed + coverageFactor(0.95, Infinity) * standardUncertainty(temperature.value);
+    const heatTo = needed + expanded(temperature.value, 0.95);
     const state = states.find((known) => known === values.texts.state);
     const limits = [
       ...(state === undefined ? [] : [hottest[state]]),

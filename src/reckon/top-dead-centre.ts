@@ -19,8 +19,15 @@ interface Pair {
 const entry =
   /^(\d+(?:\.\d+)?)\s*(?:mm)?\s*:\s*(-?\d+(?:\.\d+)?)\s*(?:deg|°)?\s+(-?\d+(?:\.\d+)?)\s*(?:deg|°)?$/;
 
-/** Drops with the readings of the protractor where the piston stands so far down, before and after the top. */
-const pairsOf = (text: string): Answer<readonly Pair[]> => {
+/**
+ * Drops with the readings of the protractor where the piston stands so far down, before and after the top.
+ *
+ * @param text  `3 mm: 341.2 18.4; 5 mm: 335.6 24.0`
+ * @returns the pairs; refuses what cannot be read, none at all, and more than 40
+ * @source  none: it reads
+ * @example readPairs('3 mm') // refused
+ */
+export const readPairs = (text: string): Answer<readonly Pair[]> => {
   const pairs: Pair[] = [];
   for (const each of text
     .split(/[;,\n]/)
@@ -124,7 +131,7 @@ export const topDeadCentreReckoning: Reckoning = {
     const dial = quantityOf(values, 'dial').value;
     if (!(own >= 0 && dial > 0 && dial < 1))
       return refuse('no such instrument is used', 'repeatability, dial', 'give both as they are known');
-    const pairs = pairsOf(values.texts.pairs ?? '');
+    const pairs = readPairs(values.texts.pairs ?? '');
     if (pairs.kind === 'refused') return pairs;
     const turned = pairs.value.find((pair) => between(pair) <= 0);
     if (turned)

@@ -1,6 +1,6 @@
 /** @module A clearance: shaft in bore, drawn in section with the gap magnified, and both sizes on one line. */
 import { coverageFactor } from '../../quantity/coverage.ts';
-import { standardUncertainty } from '../../quantity/uncertain.ts';
+import { expanded } from '../../quantity/uncertain.ts';
 import { lettering, line, pens } from '../ink.ts';
 import { round, type SvgNode, sheetOf, svg } from '../svg.ts';
 import { lettered, numberIn, type Picture } from './picture.ts';
@@ -27,7 +27,7 @@ export const clearancePicture: Picture = (given, reckoned) => {
   const sizeOf = (size: typeof bore): string =>
     size === undefined
       ? ''
-      : `${size.value} mm${standardUncertainty(size) > 0 ? ` ± ${Number((coverageFactor(0.95, Infinity) * standardUncertainty(size)).toFixed(5))}` : ''}`;
+      : `${size.value} mm${expanded(size, 0.95) > 0 ? ` ± ${Number(expanded(size, 0.95).toFixed(5))}` : ''}`;
   const x = 330;
   return sheetOf(
     { width, height },

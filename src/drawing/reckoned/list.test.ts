@@ -1,19 +1,17 @@
 /** @module Every stand-alone sum has a picture that is drawn to what was given. */
 import { describe, expect, it } from 'vitest';
-import { readAll } from '../../reckon/given.ts';
+import { reckonTyped } from '../../reckon/given.ts';
 import { reckonings } from '../../reckon/list.ts';
 import type { Reckoning } from '../../reckon/reckoning.ts';
 import { svgText } from '../svg.ts';
 import { pictures } from './list.ts';
 
 const drawn = (reckoning: Reckoning, texts: Readonly<Record<string, string>>): string => {
-  const given = readAll(reckoning, texts);
-  if (given.kind === 'refused') throw new Error(given.refusal.what);
-  const reckoned = reckoning.reckon(given.value.values);
-  if (reckoned.kind === 'refused') throw new Error(reckoned.refusal.what);
+  const typed = reckonTyped(reckoning, texts);
+  if (typed.kind === 'refused') throw new Error(typed.refusal.what);
   const picture = pictures[reckoning.name];
   if (picture === undefined) throw new Error(`no picture of ${reckoning.name}`);
-  return svgText(picture(given.value.values, reckoned.value));
+  return svgText(picture(typed.value.values, typed.value.reckoned));
 };
 
 const examples = ({ inputs }: Reckoning): Readonly<Record<string, string>> =>
@@ -46,9 +44,7 @@ describe('the picture of a sum', () => {
     );
     const named = otherwise[reckoning.name];
     const changes = [...others, ...(named ? [{ ...asked, ...named }] : [])].some((texts) => {
-      const given = readAll(reckoning, texts);
-      const answers = given.kind === 'answer' && reckoning.reckon(given.value.values).kind === 'answer';
-      return answers && drawn(reckoning, texts) !== before;
+      return reckonTyped(reckoning, texts).kind === 'answer' && drawn(reckoning, texts) !== before;
     });
     expect(changes).toBe(true);
   });

@@ -1,4 +1,5 @@
 /** @module What lies at the top of the stroke: bump clearances against their limits, the room left, the middle of equal drop. */
+import { readPairs } from '../../reckon/top-dead-centre.ts';
 import { chart } from '../chart.ts';
 import { boxed, hatched, lettering, line, pens } from '../ink.ts';
 import { figure, numberLine } from '../number-line.ts';
@@ -87,10 +88,8 @@ export const compressionRatioPicture: Picture = ({ quantities }, reckoned) => {
 
 export const topDeadCentrePicture: Picture = ({ texts }, reckoned) => {
   const top = numberIn(reckoned, 'top');
-  const pairs = (texts.pairs ?? '').split(/[;,\n]/).flatMap((each) => {
-    const [drop, before, after] = each.match(/-?\d+(?:\.\d+)?/g)?.map(Number) ?? [];
-    return drop === undefined || before === undefined || after === undefined ? [] : [{ drop, before, after }];
-  });
+  const read = readPairs(texts.pairs ?? '');
+  const pairs = read.kind === 'refused' ? [] : read.value;
   /** Degrees from the top found, the shorter way round. */
   const off = (angle: number) => ((((angle - top) % 360) + 540) % 360) - 180;
   const deepest = Math.max(...pairs.map(({ drop }) => drop));

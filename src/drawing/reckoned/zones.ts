@@ -1,7 +1,6 @@
 /** @module Sums about limits: the verdict of a size, the guard band inside the limits, the repeats that would settle it. */
 import type { Verdict } from '../../measure/verdict-model.ts';
-import { coverageFactor } from '../../quantity/coverage.ts';
-import { standardUncertainty } from '../../quantity/uncertain.ts';
+import { expanded } from '../../quantity/uncertain.ts';
 import type { Values } from '../../reckon/reckoning.ts';
 import { figure, numberLine } from '../number-line.ts';
 import { toleranceZone } from '../tolerance-zone.ts';
@@ -23,7 +22,7 @@ const zoneOf = (given: Values, verdict: Verdict) => {
     limits: { new: bounds, goesBack: bounds, printed: {} },
     ...(size !== undefined && {
       value: size.value,
-      expanded: coverageFactor(0.95, Infinity) * standardUncertainty(size),
+      expanded: expanded(size, 0.95),
     }),
     verdict,
   });

@@ -3,23 +3,13 @@ import { useMemo } from 'react';
 import { Button } from 'react-aria-components';
 import { Link, useSearchParams } from 'wouter';
 import { pictures } from '../../drawing/reckoned/list.ts';
-import { readAll } from '../../reckon/given.ts';
+import { reckonTyped } from '../../reckon/given.ts';
 import { reckonings } from '../../reckon/list.ts';
 import type { Reckoning } from '../../reckon/reckoning.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import { reckonerAddress } from './reckoner-address.ts';
 import { SumAnswer } from './sum-answer.tsx';
 import { SumInputs } from './sum-inputs.tsx';
-
-/** What is typed; an empty field is as if nothing were given. */
-const reckonTyped = (reckoning: Reckoning, texts: Readonly<Record<string, string>>) => {
-  const given = readAll(reckoning, texts);
-  if (given.kind === 'refused') return given;
-  const reckoned = reckoning.reckon(given.value.values);
-  return reckoned.kind === 'refused'
-    ? reckoned
-    : ({ kind: 'answer', given: given.value.values, reckoned: reckoned.value } as const);
-};
 
 const examplesOf = ({ inputs }: Reckoning): Readonly<Record<string, string>> =>
   Object.fromEntries(inputs.map(({ key, example }) => [key, example]));
@@ -55,8 +45,8 @@ const Sum = ({ reckoning }: { readonly reckoning: Reckoning }) => {
         <section className="part" aria-label="Answer" aria-live="polite">
           {answered.kind === 'answer' ? (
             <SumAnswer
-              given={answered.given}
-              reckoned={answered.reckoned}
+              given={answered.value.values}
+              reckoned={answered.value.reckoned}
               picture={pictures[reckoning.name]}
             />
           ) : untouched ? (
