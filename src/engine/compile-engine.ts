@@ -2,17 +2,10 @@
 import { mm, newtonMetres, radians } from '../quantity/brand.ts';
 import { componentsOf } from './compile-components.ts';
 import { couplingOf, offerOf } from './compile-offers.ts';
+import { operationOf } from './compile-operation.ts';
 import { oneUseOf } from './compile-orders.ts';
 import type { EngineFile } from './engine-file.ts';
-import type {
-  Characteristic,
-  EngineType,
-  Fastener,
-  Operation,
-  Place,
-  PlaceKind,
-  PumpTiming,
-} from './engine-type.ts';
+import type { Characteristic, EngineType, Fastener, Place, PlaceKind, PumpTiming } from './engine-type.ts';
 import { readExpression } from './expression.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import { type Finding, wrong } from './finding.ts';
@@ -80,23 +73,6 @@ const fastenerOf = (reader: FigureReader, name: string, file: EngineFile['fasten
     hand: file.hand,
   };
 };
-
-const operationOf = (name: string, file: EngineFile['operations'][string]): Operation => ({
-  name,
-  title: file.title,
-  phase: file.phase,
-  ...given('at', file.at),
-  after: file.after,
-  needs: file.needs,
-  removes: file.removes,
-  fits: file.fits,
-  covers: file.covers,
-  ...given('stand', file.stand),
-  tools: file.tools,
-  people: file.people,
-  ...given('minutes', file.minutes),
-  cautions: file.cautions,
-});
 
 const pumpTimingOf = (reader: FigureReader, file: NonNullable<EngineFile['pump-timing']>): PumpTiming => {
   const path = ['pump-timing'];

@@ -256,6 +256,22 @@ export interface Fastener {
   readonly hand: 'right' | 'left';
 }
 
+/** What an operation asks for before it is signed: as found, counted, proved by looking, seen by a second person. */
+export interface Ask {
+  readonly name: string;
+  readonly ask: string;
+  readonly answer: 'seen' | 'words' | 'count' | 'reading' | 'picture';
+  /** Of a reading: the characteristic. */
+  readonly reads?: string;
+  /** Once at every place of the operation. */
+  readonly each: boolean;
+  /** Of a count: the one that it must come to. */
+  readonly like?: { readonly operation: string; readonly ask: string };
+  /** By another than whoever signs the operation. */
+  readonly secondPerson: boolean;
+  readonly neverOverruled: boolean;
+}
+
 export interface Operation {
   readonly name: string;
   readonly title: string;
@@ -276,6 +292,9 @@ export interface Operation {
   readonly tools: readonly string[];
   readonly people: number;
   readonly minutes?: number;
+  readonly asks: readonly Ask[];
+  /** What is broken or buried where it is done before one of those under `after`, by their names. */
+  readonly breaks: ReadonlyMap<string, string>;
   readonly cautions: readonly string[];
 }
 

@@ -4,6 +4,25 @@ import { name, words } from './file-terms.ts';
 
 const parts = z.array(name).max(24).default([]);
 
+const askFile = z.strictObject({
+  ask: words.describe('as it is put to the fitter'),
+  answer: z
+    .enum(['seen', 'words', 'count', 'reading', 'picture'])
+    .default('seen')
+    .describe('seen and as it should be; words; a whole number; a reading of a characteristic; a picture'),
+  reads: name.optional().describe('of a reading: the characteristic'),
+  each: z.boolean().default(false).describe('asked once at every place of the operation'),
+  like: z
+    .strictObject({ operation: name, ask: name })
+    .optional()
+    .describe('of a count: the other count that it must come to, such as plugs taken out'),
+  by: z.literal('second person').optional().describe('answered by another than whoever signs the operation'),
+  'never-overruled': z
+    .boolean()
+    .default(false)
+    .describe('nobody may go on without it; nor without anything else that the operation lacks'),
+});
+
 export const operationFile = z.strictObject({
   title: words,
   phase: z.enum(['strip', 'build', 'set', 'run']),
@@ -21,5 +40,17 @@ export const operationFile = z.strictObject({
   tools: z.array(name).max(12).default([]).describe('special tools that are fetched for it'),
   people: z.int().min(1).max(4).default(1).describe('how many it takes at once'),
   minutes: z.number().positive().max(6000).optional().describe('how long it takes them, about'),
+  asks: z
+    .record(name, askFile)
+    .refine((asks) => Object.keys(asks).length <= 24, 'at most 24 entries')
+    .meta({ maxProperties: 24 })
+    .default({})
+    .describe('what is to be looked at, counted or written down before it is signed'),
+  breaks: z
+    .record(name, words)
+    .refine((entries) => Object.keys(entries).length <= 32, 'at most 32 entries')
+    .meta({ maxProperties: 32 })
+    .default({})
+    .describe('what is broken or buried where it is done before one of those under `after`'),
   cautions: z.array(words).max(12).default([]),
 });

@@ -32,7 +32,9 @@ export type Request =
   | Asked<'part set aside', 'set part aside'>
   | Asked<'parts assigned', 'assign parts'>
   | Asked<'pack fitted', 'fit pack'>
+  | Asked<'ask answered', 'answer ask'>
   | Asked<'operation done', 'do operation'>
+  | Asked<'operation reopened', 'reopen operation'>
   | Asked<'run step logged', 'log run step'>
   | Asked<'handed over', 'hand over'>;
 

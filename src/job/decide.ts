@@ -7,6 +7,7 @@ import type { Fact, JobEvent } from './event.ts';
 import { facts } from './fact-shape.ts';
 import type { Job, OpenJob } from './job.ts';
 import { factOf } from './read-command.ts';
+import { answerAskTrouble } from './rules/ask.ts';
 import { bookInTrouble } from './rules/booking.ts';
 import {
   acceptLineTrouble,
@@ -20,7 +21,7 @@ import { bringFormerTrouble } from './rules/former.ts';
 import { handOverTrouble } from './rules/hand-over.ts';
 import { bringInstrumentTrouble } from './rules/instrument.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
-import { doOperationTrouble, logRunStepTrouble } from './rules/operation.ts';
+import { doOperationTrouble, logRunStepTrouble, reopenOperationTrouble } from './rules/operation.ts';
 import { placeOrderTrouble } from './rules/order.ts';
 import { countShimsTrouble, fitPackTrouble } from './rules/pack.ts';
 import { assignPartsTrouble, measurePartTrouble, setPartAsideTrouble } from './rules/part.ts';
@@ -29,7 +30,7 @@ import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 
-const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
+const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
   switch (request.kind) {
     case 'book in':
       return trouble(
@@ -83,8 +84,12 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
       return assignPartsTrouble(job, request);
     case 'fit pack':
       return fitPackTrouble(job, request);
+    case 'answer ask':
+      return answerAskTrouble(job, request);
     case 'do operation':
-      return doOperationTrouble(job, request);
+      return doOperationTrouble(job, request, actor);
+    case 'reopen operation':
+      return reopenOperationTrouble(job, request);
     case 'log run step':
       return logRunStepTrouble(job, request);
     case 'hand over':
@@ -94,7 +99,8 @@ const troubleIn = (job: OpenJob, request: Request, at: string): Trouble => {
   }
 };
 
-const troubleFor = (job: Job, { request, at }: Command): Trouble => {
+const troubleFor = (job: Job, command: Command): Trouble => {
+  const { request } = command;
   switch (job.kind) {
     case 'blank':
       return request.kind === 'book in'
@@ -104,7 +110,7 @@ const troubleFor = (job: Job, { request, at }: Command): Trouble => {
       return job.why;
     case 'open':
       return job.handedOver === undefined
-        ? troubleIn(job, request, at)
+        ? troubleIn(job, command)
         : trouble(
             `the engine was handed over to ${job.handedOver.to}`,
             request.kind,

@@ -70,6 +70,15 @@ interface PlacedParts {
   readonly parts: readonly string[];
 }
 
+/** Somebody's word that an operation be done though something was lacking. */
+export interface Overruled {
+  /** Who answers for it. */
+  readonly by: string;
+  readonly why: string;
+  /** What was lacking, as it was said. */
+  readonly lacking: readonly string[];
+}
+
 /** What happened, without when and who. */
 export type Fact =
   | {
@@ -206,7 +215,26 @@ export type Fact =
       readonly places: readonly PlacedParts[];
     }
   | { readonly kind: 'pack fitted'; readonly place: string; readonly shims: readonly Typed[] }
-  | { readonly kind: 'operation done'; readonly operation: string; readonly note: string }
+  | {
+      /** What an operation asks for, answered; again, the last one counts. */
+      readonly kind: 'ask answered';
+      readonly operation: string;
+      readonly ask: string;
+      /** Where it is asked once a place. */
+      readonly place?: string;
+      /** As it should be. */
+      readonly good: boolean;
+      readonly says: string;
+      readonly count?: number;
+    }
+  | {
+      readonly kind: 'operation done';
+      readonly operation: string;
+      readonly note: string;
+      readonly overruled?: Overruled;
+    }
+  /** It is undone again, and with it all that rested on it. */
+  | { readonly kind: 'operation reopened'; readonly operation: string; readonly why: string }
   | {
       readonly kind: 'run step logged';
       readonly speed: Typed;

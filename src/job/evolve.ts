@@ -9,10 +9,12 @@ import { priorsWith } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { amountOf } from '../quantity/typed.ts';
 import { afterAgreement, afterOffer, afterPlan } from './agreement.ts';
+import { answerKey } from './asked.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
+import { afterReopening } from './reopened.ts';
 import { stockAfter } from './stock-after.ts';
 
 export const blankJob: Job = { kind: 'blank', head: noHead };
@@ -67,7 +69,9 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     assigned: new Map(),
     packs: new Map(),
     packsAtCount: new Map(),
+    answers: new Map(),
     done: new Map(),
+    reopened: [],
     runLog: [],
     agreedBefore: [],
     offers: [],
@@ -205,8 +209,16 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       return stockAfter(job, fact, id, signed);
     case 'pack fitted':
       return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };
-    case 'operation done':
-      return { ...job, done: grow(job.done, fact.operation, { note: fact.note, ...signed }) };
+    case 'ask answered': {
+      const { kind: _, ...told } = fact;
+      return { ...job, answers: grow(job.answers, answerKey(fact), { ...told, ...signed }) };
+    }
+    case 'operation done': {
+      const { kind: _, operation, ...told } = fact;
+      return { ...job, done: grow(job.done, operation, { ...told, ...signed }) };
+    }
+    case 'operation reopened':
+      return afterReopening(job, fact, signed);
     case 'run step logged': {
       const { kind: _, ...told } = fact;
       return { ...job, runLog: [...job.runLog, { ...told, ...signed }] };
@@ -255,6 +267,7 @@ const owned = (job: Job): Job =>
         doubtsAnswered: new Map(job.doubtsAnswered),
         orders: new Map(job.orders),
         packs: new Map(job.packs),
+        answers: new Map(job.answers),
         done: new Map(job.done),
       };
 

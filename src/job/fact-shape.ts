@@ -56,6 +56,7 @@ const orderedLine = z.strictObject({
 });
 const ofOrder = { order: words, line: plain(600) };
 
+const operationDoneFirst = z.strictObject({ operation: words, note });
 const partReading = z.strictObject({
   typed,
   instrument: words,
@@ -177,7 +178,20 @@ const shapes = {
       .max(100),
   }),
   'pack fitted': z.strictObject({ place: words, shims: z.array(typed).max(50) }),
-  'operation done': z.strictObject({ operation: words, note }),
+  'ask answered': z.strictObject({
+    operation: words,
+    ask: words,
+    place: words.exactOptional(),
+    good: z.boolean(),
+    says: note,
+    count: count.exactOptional(),
+  }),
+  'operation done': operationDoneFirst.extend({
+    overruled: z
+      .strictObject({ by: words, why: note, lacking: z.array(note).min(1).max(1000) })
+      .exactOptional(),
+  }),
+  'operation reopened': z.strictObject({ operation: words, why: note }),
   'run step logged': z.strictObject({
     speed: typed,
     load: typed,
@@ -233,7 +247,13 @@ export const facts = factReader<Fact>({
   'part set aside': [now(shapes['part set aside'])],
   'parts assigned': [now(shapes['parts assigned'])],
   'pack fitted': [now(shapes['pack fitted'])],
-  'operation done': [now(shapes['operation done'])],
+  'ask answered': [now(shapes['ask answered'])],
+  'operation done': [
+    // Before anybody could overrule what was lacking.
+    now(operationDoneFirst),
+    now(shapes['operation done']),
+  ],
+  'operation reopened': [now(shapes['operation reopened'])],
   'run step logged': [now(shapes['run step logged'])],
   'handed over': [now(shapes['handed over'])],
 });

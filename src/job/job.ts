@@ -57,6 +57,15 @@ export interface AssignedParts extends Signed {
   readonly parts: readonly string[];
 }
 
+export type AnsweredAsk = FactOf<'ask answered'> & Signed;
+
+export type DoneOperation = Omit<FactOf<'operation done'>, 'operation'> & Signed;
+
+export interface ReopenedOperation extends FactOf<'operation reopened'>, Signed {
+  /** How it had been signed, and what rested on it with it: by the names of the operations. */
+  readonly undone: ReadonlyMap<string, DoneOperation>;
+}
+
 export type Booked = FactOf<'booked in'> & Signed;
 
 export interface OpenJob {
@@ -94,7 +103,11 @@ export interface OpenJob {
   readonly packs: ReadonlyMap<string, FittedPack>;
   /** The packs that were fitted when the box was last counted: their shims were not in the box. */
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;
-  readonly done: ReadonlyMap<string, Signed & { readonly note: string }>;
+  /** Answers to what operations ask, by `answerKey`. */
+  readonly answers: ReadonlyMap<string, AnsweredAsk>;
+  readonly done: ReadonlyMap<string, DoneOperation>;
+  /** What was signed, and undone again, oldest first. */
+  readonly reopened: readonly ReopenedOperation[];
   readonly runLog: readonly (FactOf<'run step logged'> & Signed)[];
   readonly handedOver?: FactOf<'handed over'> & Signed;
 }

@@ -31,7 +31,9 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'set part aside': 'part set aside',
   'assign parts': 'parts assigned',
   'fit pack': 'pack fitted',
+  'answer ask': 'ask answered',
   'do operation': 'operation done',
+  'reopen operation': 'operation reopened',
   'log run step': 'run step logged',
   'hand over': 'handed over',
 };

@@ -1,34 +1,9 @@
 /** @module What is to be measured for the decision, and what only once the engine goes together again. */
-import type { EngineType, Expression } from '../engine/engine-type.ts';
+import type { EngineType } from '../engine/engine-type.ts';
+import { measuredFor } from '../engine/measured-for.ts';
 import { type Cell, cellKey } from '../measure/reading.ts';
 import { entryOrder } from '../measure/scheme.ts';
 import type { OpenJob } from './job.ts';
-
-const namesIn = (expression: Expression): readonly string[] => {
-  switch (expression.kind) {
-    case 'difference':
-      return [...namesIn(expression.from), ...namesIn(expression.less)];
-    case 'sum':
-      return expression.of.flatMap(namesIn);
-    case 'factor':
-      return namesIn(expression.of);
-    default:
-      return [expression.of];
-  }
-};
-
-/** The measured characteristics that some others come to. */
-const measuredFor = (engine: EngineType, names: Iterable<string>): ReadonlySet<string> => {
-  const reached = new Set<string>();
-  const left = [...names];
-  for (let name = left.pop(); name !== undefined; name = left.pop()) {
-    if (reached.has(name)) continue;
-    reached.add(name);
-    const derived = engine.characteristics.get(name)?.derived;
-    if (derived !== undefined) left.push(...namesIn(derived));
-  }
-  return reached;
-};
 
 /** Those that prove the build and judge no part: taken when the engine goes together, not at the strip. */
 const builtOnly = (engine: EngineType): ReadonlySet<string> => {

@@ -21,7 +21,7 @@ import { formerSection } from './sections/former.ts';
 import { headingOf } from './sections/heading.ts';
 import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
-import { operationSection } from './sections/operations.ts';
+import { answerSection, operationSection, reopenedSection } from './sections/operations.ts';
 import { orderSections } from './sections/orders.ts';
 import { packSection } from './sections/packs.ts';
 import { pictureSections, recordPictures } from './sections/pictures.ts';
@@ -82,6 +82,8 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...fittingSections(job),
       packSection(job),
       operationSection(job),
+      answerSection(job),
+      ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),
       runSection(job),
       instrumentSection(job),
       readingSection(job),

@@ -27,6 +27,7 @@ const component = fc.constantFrom('mains', 'pumps', 'pistons', '__proto__');
 const eventId = fc.integer({ min: 0, max: 40 }).map((index) => `event-${index}`);
 const order = fc.constantFrom('O-1', 'O-2', '__proto__');
 const line = fc.constantFrom('mains:machine:0.25:a', 'pistons:replace:standard:b', 'one-use:seal');
+const operation = fc.constantFrom('lift-crankshaft', 'fit-pumps', 'first-start', '__proto__');
 const words = fc.string({ maxLength: 12 });
 const number = fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.integer());
 
@@ -270,9 +271,22 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
   ),
   fact('pack fitted', fc.record({ place, shims: fc.array(typed, { maxLength: 4 }) })),
   fact(
+    'ask answered',
+    fc.record({ operation, ask: words, place, good: fc.boolean(), says: words, count: fc.nat(9) }),
+  ),
+  fact('operation reopened', fc.record({ operation, why: words })),
+  fact(
     'operation done',
     fc.record({
-      operation: fc.constantFrom('lift-crankshaft', 'fit-pumps', 'first-start', '__proto__'),
+      operation,
+      note: words,
+      overruled: fc.record({ by: words, why: words, lacking: fc.array(words, { maxLength: 2 }) }),
+    }),
+  ),
+  fact(
+    'operation done',
+    fc.record({
+      operation,
       note: words,
     }),
   ),

@@ -42,13 +42,13 @@ export class Bench {
   #commands = 0;
 
   /** Asks, and carries on from what came of it. */
-  ask(request: Request, id?: string, on = '2026-03-02'): Answer<JobEvent> {
+  ask(request: Request, id?: string, on = '2026-03-02', actor = 'Ilse Quarrow'): Answer<JobEvent> {
     this.#commands += 1;
     const answer = decide(this.job, {
       id: id ?? `ask-${this.#commands}`,
       job: 'job-1',
       at: `${on}T08:${String(Math.floor(this.#commands / 60) % 60).padStart(2, '0')}:${String(this.#commands % 60).padStart(2, '0')}Z`,
-      actor: 'Ilse Quarrow',
+      actor,
       bench: 'bench 2',
       request,
     });
@@ -60,8 +60,8 @@ export class Bench {
   }
 
   /** Asks what must be granted. */
-  done(request: Request): JobEvent {
-    const answer = this.ask(request);
+  done(request: Request, by?: string): JobEvent {
+    const answer = this.ask(request, undefined, undefined, by);
     if (answer.kind === 'refused') throw new Error(JSON.stringify(answer.refusal));
     return answer.value;
   }

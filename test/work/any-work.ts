@@ -13,6 +13,8 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   covers: [],
   tools: [],
   people: 1,
+  asks: [],
+  breaks: new Map(),
   cautions: [],
   ...more,
 });

@@ -1,6 +1,7 @@
 /** @module The linter of engine types: what shape alone cannot tell, one rule a file. */
 import type { EngineType } from '../engine-type.ts';
 import type { Finding } from '../finding.ts';
+import { asksAnswerable } from './asks.ts';
 import { checkedByTwo } from './checked-by-two.ts';
 import { couplingSense } from './coupling-sense.ts';
 import { coveredProved } from './covered-proved.ts';
@@ -58,6 +59,7 @@ const rules: readonly Rule[] = [
   orderOfWork,
   fittedAgain,
   coveredProved,
+  asksAnswerable,
   holdPoints,
   pumpTimingFits,
   shimReach,

@@ -1,24 +1,11 @@
 /** @module What a delivery does to the measuring sheet: the part is another now, of the size ordered, and not yet measured. */
 import type { EngineType } from '../../engine/engine-type.ts';
-import { type Cell, cellKey, type Reading } from '../../measure/reading.ts';
+import type { Cell } from '../../measure/reading.ts';
 import type { Fact, OrderedLine } from '../event.ts';
 import type { OpenJob, Order } from '../job.ts';
+import { setAside } from '../set-aside.ts';
 import { ownCells } from './arrival.ts';
 import { hereOf } from './here.ts';
-
-/** Readings of some cells are put beside the sheet. */
-const setAside = (job: OpenJob, cells: readonly Cell[]): OpenJob => {
-  const readings = new Map(job.sheet.readings);
-  const readBefore = new Map(job.readBefore);
-  for (const cell of cells) {
-    const key = cellKey(cell);
-    const taken: readonly Reading[] = readings.get(key) ?? [];
-    if (taken.length === 0) continue;
-    readings.delete(key);
-    readBefore.set(key, [...(readBefore.get(key) ?? []), ...taken]);
-  }
-  return { ...job, sheet: { ...job.sheet, readings }, readBefore };
-};
 
 const cellsAt = (
   engine: EngineType,

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { agreed, type Bench, bookedIn, measured, mm, plan } from '../../../test/job/bench.ts';
 import { checkChain } from '../../journal/chain.ts';
 import { replay } from '../evolve.ts';
-import { openDoubts } from '../holds.ts';
+import { openDoubts } from '../hold/proof.ts';
 
 describe('an operation', () => {
   const operation = (name: string) => ({ kind: 'do operation', operation: name, note: '' }) as const;

@@ -1,7 +1,7 @@
 /** @module Which readings are taken, struck out and doubted. */
 import { describe, expect, it } from 'vitest';
 import { Bench, bookedIn, booking, measured, mm } from '../../../test/job/bench.ts';
-import { openDoubts } from '../holds.ts';
+import { openDoubts } from '../hold/proof.ts';
 
 const readingAt = (place: string, characteristic: string, plane = '', axis = 'vertical') =>
   ({

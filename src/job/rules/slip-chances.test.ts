@@ -4,7 +4,7 @@ import { Bench, bookedIn, booking, micrometer } from '../../../test/job/bench.ts
 import { doubtsOf } from '../../measure/doubts.ts';
 import { usualPriors } from '../../measure/slips/priors.ts';
 import { recordOf } from '../../record/record.ts';
-import { openDoubts } from '../holds.ts';
+import { openDoubts } from '../hold/proof.ts';
 
 const turned = () => {
   const bench = bookedIn();

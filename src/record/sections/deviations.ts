@@ -6,7 +6,7 @@ import type { OpenJob } from '../../job/job.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { neverZeroed } from './instruments.ts';
-import { characteristicTitle, placeTitle } from './named.ts';
+import { characteristicTitle, operationTitle, placeTitle } from './named.ts';
 import { orderDeviations } from './orders.ts';
 import { packDeviations } from './packs.ts';
 
@@ -56,6 +56,18 @@ const notDone = (job: OpenJob): readonly RecordRow[] => {
     return left.map((operation) => row(operation.title, `not signed as done (${operation.phase})`));
   return left.length === 0 ? [] : [row('Work', `${left.length} operations are not signed as done yet`)];
 };
+
+const overruled = (job: OpenJob): readonly RecordRow[] =>
+  [...job.done].flatMap(([name, { overruled: word }]) =>
+    word === undefined
+      ? []
+      : [
+          row(
+            operationTitle(job.sheet.engine, name),
+            `${word.by} overruled what was lacking (${word.lacking.join('; ')}): ${word.why}`,
+          ),
+        ],
+  );
 
 const notAnswered = (job: OpenJob, doubts: readonly Doubt[]): readonly RecordRow[] =>
   doubts
@@ -107,6 +119,7 @@ export const deviationSection = (
     ...overdue(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
     ...orderDeviations(job).map(({ name, says }) => row(name, says)),
+    ...overruled(job),
     ...notDone(job),
   ];
   return {

@@ -11,6 +11,9 @@ export const characteristicTitle = (engine: EngineType, characteristic: string):
 export const componentTitle = (engine: EngineType, component: string): string =>
   engine.components.get(component)?.title ?? component;
 
+export const operationTitle = (engine: EngineType, operation: string): string =>
+  engine.operations.get(operation)?.title ?? operation;
+
 /** `front, vertical`; nothing where the scheme names neither plane nor axis. */
 export const whereIn = (cell: Pick<Cell, 'plane' | 'axis'>): string =>
   [cell.plane, cell.axis].filter((part) => part !== '').join(', ');

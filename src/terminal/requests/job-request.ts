@@ -3,6 +3,7 @@ import type { OpenJob } from '../../job/job.ts';
 import { cellKey } from '../../measure/reading.ts';
 import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
 import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
+import { operationRequests } from './operation-requests.ts';
 import { orderRequests } from './order-requests.ts';
 import { partRequests } from './part-requests.ts';
 import type { JobRequest } from './typed-request.ts';
@@ -145,12 +146,7 @@ export const jobRequests: readonly JobRequest[] = [
   ...orderRequests,
   ...partRequests,
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
-  {
-    name: 'do-operation',
-    kind: 'do operation',
-    keys: [text('operation', 'lift-head'), optional(text('note', '"two studs came out with the nuts"'))],
-    body: (values) => ({ operation: values.operation, note: word(values.note) }),
-  },
+  ...operationRequests,
   {
     name: 'log-run-step',
     kind: 'log run step',

@@ -1,0 +1,24 @@
+/** @module What an operation lacks: in words, what to do about it, where that is done, and whether anybody may go on without it. */
+import type { Cell } from '../../measure/reading.ts';
+
+/** Where what is lacking is put right. */
+export type GoTo =
+  | { readonly kind: 'cell'; readonly cell: Cell }
+  | { readonly kind: 'operation'; readonly operation: string }
+  | { readonly kind: 'phase'; readonly phase: 'measure' | 'decide' | 'strip' | 'build' | 'run' }
+  | { readonly kind: 'orders' };
+
+export interface Lacking {
+  readonly says: string;
+  readonly remedy: string;
+  readonly overrule: 'by a named person' | 'never';
+  /** Left out where it is put right at the operation itself. */
+  readonly goTo?: GoTo;
+}
+
+export const lacking = (says: string, remedy: string, goTo?: GoTo): Lacking => ({
+  says,
+  remedy,
+  overrule: 'by a named person',
+  ...(goTo && { goTo }),
+});

@@ -1,0 +1,23 @@
+/** @module What is awaited or not as ordered, and goes in with an operation. */
+import type { Operation } from '../../engine/engine-type.ts';
+import type { OpenJob } from '../job.ts';
+import { openLines } from '../order/open-lines.ts';
+import { standingWords } from '../order/standing-words.ts';
+import { type Lacking, lacking } from './lacking.ts';
+
+export const lackingParts = (job: OpenJob, { phase, at, needs }: Operation): readonly Lacking[] => {
+  if (phase === 'strip' || job.orders.size === 0) return [];
+  return openLines(job).flatMap(({ order, line, standing }) => {
+    const component = job.sheet.engine.components.get(line.component ?? '');
+    const here = component?.at === at || component?.judgedBy.some((name) => needs.includes(name)) === true;
+    return here
+      ? [
+          lacking(
+            `${line.says}, order ${order.order}, is not taken in: ${standingWords(standing)}`,
+            'receive and check it first',
+            { kind: 'orders' },
+          ),
+        ]
+      : [];
+  });
+};
