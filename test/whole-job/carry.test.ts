@@ -128,7 +128,7 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     expect(pump?.chosen.error).toBeCloseTo(-0.02, 9);
     const shims = pump?.chosen.shims.map((shim) => `${shim.toFixed(2)}mm`).join(' + ');
     await told('do', 'J-4', 'fit-pack', 'place=pump.1', `shims=${shims}`);
-    await sign('fit-pump', 'prove-stop');
+    await sign('fit-pump', 'prove-stop', 'fit-injector');
   });
 
   it('is run in, logged and handed over', async () => {
