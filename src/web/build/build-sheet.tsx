@@ -2,7 +2,7 @@
 import { useMemo } from 'react';
 import { pumpPacksOf } from '../../job/pumps.ts';
 import { useJob } from '../journal/use-desk.tsx';
-import { OperationList, useOperations } from '../shell/operation-list.tsx';
+import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Fittings } from './fitting.tsx';
 import { Packs } from './packs.tsx';

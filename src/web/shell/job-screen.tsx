@@ -11,6 +11,8 @@ import { HandOverSheet } from '../hand-over/hand-over-sheet.tsx';
 import type { Desk, DeskKeeper } from '../journal/desk.ts';
 import { JobOnBench, keeperOf, useDesk } from '../journal/use-desk.tsx';
 import { MeasureSheet } from '../measure/measure-sheet.tsx';
+import { operationAt } from '../operation/operation-address.ts';
+import { OperationSheet } from '../operation/operation-sheet.tsx';
 import { DecideParts } from '../order/decide-parts.tsx';
 import { MachineShopSheetShown } from '../order/machine-shop-sheet.tsx';
 import { OrdersSheet } from '../order/orders-sheet.tsx';
@@ -102,17 +104,18 @@ const OpenJobScreen = ({
   readonly slug: string;
   readonly part: string;
 }) => {
-  const shown = shownAt[part === '' ? slug : `${slug}/${part}`];
+  const operation = operationAt(job.sheet.engine, slug, part);
+  const shown = shownAt[part === '' || operation ? slug : `${slug}/${part}`];
   // Made once a phase: what the network says changes the title block alone, a reading what shows the job.
   const work = useMemo(() => {
     if (!shown) return null;
     const { sheet: Shown, map } = shown;
     return (
       <JobMap shown={map}>
-        <Shown />
+        {operation ? <OperationSheet operation={operation} slug={slug} /> : <Shown />}
       </JobMap>
     );
-  }, [shown]);
+  }, [shown, operation, slug]);
   const phases = useMemo(() => <Phases slug={slug} />, [slug]);
   if (!shown)
     return <Redirect to={addressOf(job.head.event?.job ?? '', phaseNamed(phaseOf(job).name).slug)} replace />;

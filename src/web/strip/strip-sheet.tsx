@@ -1,5 +1,5 @@
 /** @module Stripping: what comes off in which order, with its cautions, and what is found on the way. */
-import { OperationList, useOperations } from '../shell/operation-list.tsx';
+import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Findings } from './findings.tsx';
 import { SizesFound } from './sizes-found.tsx';

@@ -1,32 +1,26 @@
 /** @module Operations in the maker's order: cautions where the harm is, hold points with what they lack, a signature. */
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { Link } from 'wouter';
 import type { Operation } from '../../engine/engine-type.ts';
 import { type OperationStanding, operationsOf } from '../../job/holds.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { PicturesOf } from '../picture/pictures-of.tsx';
-import type { Action } from './action.ts';
-import { announce } from './announce.ts';
-import { Field } from './field.tsx';
-import { Refused } from './refused.tsx';
+import { announce } from '../shell/announce.ts';
+import { Field } from '../shell/field.tsx';
+import { Refused } from '../shell/refused.tsx';
+import { doOperation } from './operation-actions.ts';
+import { addressOfOperation } from './operation-address.ts';
+import { signedWords } from './signed-words.ts';
 
-const doOperation: Action<{ readonly operation: string; readonly note: string }> = {
-  name: 'do-operation',
-  label: 'Sign as done',
-  enabled: (job) => job.handedOver === undefined,
-  request: (asked) => ({ kind: 'do operation', ...asked }),
-};
+/** Of what an operation lacks, as much as a list has room for; its own sheet tells all. */
+const shownLacking = 3;
 
 const Standing = ({ standing }: Pick<OperationStanding, 'standing'>) => {
   switch (standing.kind) {
     case 'done':
-      return (
-        <p className="faint">
-          ✓ done by {standing.signed.by}, {standing.signed.at.slice(0, 16).replace('T', ' ')}
-          {standing.signed.note === '' ? '' : `: ${standing.signed.note}`}
-        </p>
-      );
+      return <p className="faint">✓ {signedWords(standing.signed)}</p>;
     case 'held':
       return (
         <div>
@@ -34,11 +28,14 @@ const Standing = ({ standing }: Pick<OperationStanding, 'standing'>) => {
             <strong>✕ Held.</strong> It lacks:
           </p>
           <ul>
-            {standing.lacking.map((one) => (
+            {standing.lacking.slice(0, shownLacking).map((one) => (
               <li key={one.says}>
                 {one.says}: {one.remedy}
               </li>
             ))}
+            {standing.lacking.length > shownLacking ? (
+              <li>and {standing.lacking.length - shownLacking} more</li>
+            ) : null}
           </ul>
         </div>
       );
@@ -69,7 +66,7 @@ const OneOperation = ({
     <li data-operation={operation.name} data-standing={standing.kind}>
       <div className="what">
         <h3>
-          {operation.title}
+          <Link href={addressOfOperation(job, operation.name)}>{operation.title}</Link>
           {operation.needs.length > 0 ? ' (hold point)' : ''}
         </h3>
         {operation.cautions.map((caution) => (
