@@ -1,16 +1,17 @@
 /** @module An engine type put together from its file: places spelled out, figures in the core's units. */
-import { mm, newtonMetres, radians } from '../quantity/brand.ts';
+import { mm, newtonMetres } from '../quantity/brand.ts';
 import { componentsOf } from './compile-components.ts';
 import { couplingOf, offerOf } from './compile-offers.ts';
 import { operationOf } from './compile-operation.ts';
 import { oneUseOf } from './compile-orders.ts';
+import { pumpTimingOf } from './compile-timing.ts';
 import type { EngineFile } from './engine-file.ts';
-import type { Characteristic, EngineType, Fastener, Place, PlaceKind, PumpTiming } from './engine-type.ts';
+import type { Characteristic, EngineType, Fastener, Place, PlaceKind } from './engine-type.ts';
 import { readExpression } from './expression.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import { type Finding, wrong } from './finding.ts';
 import { given } from './given.ts';
-import { readBounds, readLimits } from './limits.ts';
+import { readLimits } from './limits.ts';
 import { threadOf } from './thread.ts';
 
 const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
@@ -74,27 +75,6 @@ const fastenerOf = (reader: FigureReader, name: string, file: EngineFile['fasten
   };
 };
 
-const pumpTimingOf = (reader: FigureReader, file: NonNullable<EngineFile['pump-timing']>): PumpTiming => {
-  const path = ['pump-timing'];
-  const length = (key: 'datum' | 'tolerance') =>
-    mm(readFigure(reader, file[key], 'length', [...path, key]).amount);
-  return {
-    at: file.at,
-    datum: length('datum'),
-    depth: file.depth,
-    ...given('found', file.found),
-    shimsSit: file['shims-sit'],
-    addingShims: file['adding-shims'],
-    rate: radians(readFigure(reader, file.rate, 'angle-per-length', [...path, 'rate']).amount),
-    tolerance: length('tolerance'),
-    mostShims: file['most-shims'],
-    range: readBounds(reader, file.range, [...path, 'range']),
-    shims: file.shims.map((text, index) =>
-      mm(readFigure(reader, text, 'length', [...path, 'shims', index]).amount),
-    ),
-  };
-};
-
 export interface Compiled {
   /** Present when every figure could be read. */
   readonly engine?: EngineType;
@@ -131,7 +111,10 @@ export const compileEngine = (file: EngineFile): Compiled => {
     oneUse: bookOf(file['one-use'], oneUseOf),
     fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
     operations: bookOf(file.operations, operationOf),
-    ...given('pumpTiming', file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'])),
+    ...given(
+      'pumpTiming',
+      file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'], file.characteristics),
+    ),
     printedPairs: reader.pairs,
   };
   return reader.findings.length > 0 ? { findings: reader.findings } : { engine, findings: [] };

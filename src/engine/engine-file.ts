@@ -2,10 +2,11 @@
 import { z } from 'zod';
 import { componentFile } from './component-file.ts';
 import { couplingFile } from './coupling-file.ts';
-import { bounds, figure, instrumentKind, limitsFile, material, name, names, words } from './file-terms.ts';
+import { figure, instrumentKind, limitsFile, material, name, names, words } from './file-terms.ts';
 import { offerFile } from './offer-file.ts';
 import { operationFile } from './operation-file.ts';
 import { oneUse } from './order-file.ts';
+import { pumpTimingFile } from './timing-file.ts';
 
 export type ExpressionFile =
   | string
@@ -92,21 +93,6 @@ const fastener = z.strictObject({
   source: words.optional(),
 });
 
-const pumpTiming = z.strictObject({
-  at: name.describe('the kind of place where the pumps sit'),
-  datum: figure.describe("the manual's datum dimension"),
-  depth: name.describe('the characteristic measured at the timing point; pack needed = datum less depth'),
-  found: name.optional().describe('the characteristic that holds the pack as found'),
-  'shims-sit': z.enum(['under the pump flange', 'under the tappet button', 'on the pad']),
-  'adding-shims': z.enum(['retards', 'advances']),
-  rate: figure.describe('crank degrees per millimetre of shim, for example `0.95 deg/mm`'),
-  tolerance: figure.describe('how far a fitted pack may be from the pack needed, mm'),
-  'most-shims': z.int().min(1).max(12),
-  range: bounds.describe('packs that the pumps are made to take'),
-  shims: z.array(figure).min(1).max(60).describe('thicknesses made for this pump'),
-  source: words.optional(),
-});
-
 /** Entries by name, at most so many: what is looked up among them stays quick for any file. */
 const book = <T extends z.ZodType>(value: T, most: number) =>
   z
@@ -147,7 +133,7 @@ export const engineFile = z.strictObject({
   'one-use': book(oneUse, 400).default({}),
   fasteners: book(fastener, 200).default({}),
   operations: book(operationFile, 400).default({}),
-  'pump-timing': pumpTiming.optional(),
+  'pump-timing': pumpTimingFile.optional(),
 });
 
 export type EngineFile = z.infer<typeof engineFile>;

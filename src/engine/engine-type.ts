@@ -1,7 +1,8 @@
 /** @module The engine type as the core uses it: places spelled out, figures in millimetres and radians, names resolved. */
-import type { Hours, Millimetres, NewtonMetres, Radians } from '../quantity/brand.ts';
+import type { Hours, Millimetres, NewtonMetres } from '../quantity/brand.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { PrintedPair } from './printed-pair.ts';
+import type { PumpTiming } from './pump-timing.ts';
 
 /** A place such as `main.2`. */
 export type PlaceId = string;
@@ -296,21 +297,6 @@ export interface Operation {
   /** What is broken or buried where it is done before one of those under `after`, by their names. */
   readonly breaks: ReadonlyMap<string, string>;
   readonly cautions: readonly string[];
-}
-
-export interface PumpTiming {
-  readonly at: string;
-  readonly datum: Millimetres;
-  readonly depth: string;
-  readonly found?: string;
-  readonly shimsSit: 'under the pump flange' | 'under the tappet button' | 'on the pad';
-  readonly addingShims: 'retards' | 'advances';
-  /** Crank angle per millimetre of shim, unsigned. */
-  readonly rate: Radians;
-  readonly tolerance: Millimetres;
-  readonly mostShims: number;
-  readonly range: Bounds;
-  readonly shims: readonly Millimetres[];
 }
 
 /** A critical figure that somebody else, typing it in unseen, read otherwise. */

@@ -2,7 +2,7 @@
 import type { Quantity } from './engine-type.ts';
 import type { FilePath } from './file-path.ts';
 
-export type FigureKind = Quantity | 'time' | 'angle-per-length';
+export type FigureKind = Quantity | 'time' | 'angle-per-length' | 'length-per-angle';
 
 const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['stroke', 'length'],
@@ -22,6 +22,9 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['usual', 'time'],
   ['stages', 'torque'],
   ['rate', 'angle-per-length'],
+  ['rim', 'length-per-angle'],
+  ['timing-point', 'angle'],
+  ['base-radius', 'length'],
 ]);
 
 const quantities: readonly Quantity[] = ['length', 'angle', 'force', 'torque', 'pressure', 'mass'];

@@ -19,7 +19,7 @@ describe('an engine type read from its file', () => {
     expect(engine.stroke).toBe(98);
     expect(engine.components.get('mains')?.life).toBe(9000);
     expect(engine.fasteners.get('main-cap-bolts')?.stages).toEqual([40, 70, 95]);
-    expect(engine.pumpTiming?.rate).toBeCloseTo((2.6 * Math.PI) / 180, 15);
+    expect(engine.pumpTiming?.rate).toBeCloseTo((10.5 * Math.PI) / 180, 15);
     expect(mudlark().pinOffset).toBe(0.5);
   });
 
@@ -100,7 +100,7 @@ describe('a slip in an engine type file', () => {
 
   it.each([
     ['life: 9000 h', 'life: 9000', /9000 h/],
-    ['rate: 2.6 deg/mm', 'rate: 2.6', /2.6 deg\/mm/],
+    ['rate: 10.5 deg/mm', 'rate: 10.5', /10.5 deg\/mm/],
     ['[40 N·m, 70 N·m, 95 N·m]', '[40 N·m, 70, 95 N·m]', /70 N·m/],
     ['clean-up: 0.05 mm', "clean-up: '0.05'", /write for example 0.05 mm/],
   ])('%s written as %s asks for the unit', (from, to, remedy) => {

@@ -4,6 +4,7 @@ import { type FigureKind, figureKindAt } from './figure-field.ts';
 import type { FilePath } from './file-path.ts';
 import type { Finding } from './finding.ts';
 import { engineSchema, type SchemaNode } from './json-schema.ts';
+import { missingWords } from './missing-words.ts';
 import { chooseName, nearestName } from './nearest-name.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -64,6 +65,7 @@ const examples: Readonly<Record<FigureKind, string>> = {
   time: 'h',
   torque: 'N·m',
   'angle-per-length': 'deg/mm',
+  'length-per-angle': 'mm/deg',
   angle: 'deg',
   force: 'N',
   pressure: 'bar',
@@ -150,6 +152,8 @@ const nearestForm = (errors: readonly (readonly Issue[])[], value: unknown): rea
 export const shapeFindings = (issue: Issue, file: unknown, around: FilePath = []): readonly Finding[] => {
   const path = [...around, ...(issue.path as FilePath)];
   const value = valueAt(file, path);
+  const missing = value === undefined ? missingWords(path) : undefined;
+  if (missing !== undefined) return [{ weight: 'error', path, ...missing }];
   switch (issue.code) {
     case 'invalid_type':
       return [wrongKind(path, value, issue.expected, schemaAt(path, file)?.description ?? '', file)];

@@ -1,5 +1,6 @@
 /** @module Shim packs of every pump: needed, as found, chosen from the box, and fitted, with their errors. */
-import type { Place, PumpTiming } from '../engine/engine-type.ts';
+import type { Place } from '../engine/engine-type.ts';
+import { type PumpTiming, packNeeded } from '../engine/pump-timing.ts';
 import { judge } from '../measure/judge.ts';
 import { type Millimetres, mm, type Radians, radians } from '../quantity/brand.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
@@ -29,7 +30,7 @@ export interface Pump {
   readonly title: string;
   /** Measured at the timing point. */
   readonly depth?: Millimetres;
-  /** Datum dimension less the depth. */
+  /** By the depth: datum less depth, or depth less datum. */
   readonly needed?: Millimetres;
   readonly found?: PackAgainstNeed;
   /** From the set chosen for all pumps together. */
@@ -74,7 +75,7 @@ const lengthsOf = (job: OpenJob, place: string): readonly Millimetres[] | undefi
 
 const pumpOf = (job: OpenJob, timing: PumpTiming, place: Place): Pump => {
   const { value: depth, missing } = judge(job.sheet, timing.depth, place.id);
-  const needed = depth === undefined ? undefined : mm(timing.datum - depth.value);
+  const needed = depth === undefined ? undefined : packNeeded(timing, depth.value);
   const found = timing.found === undefined ? undefined : judge(job.sheet, timing.found, place.id).value;
   const shims = lengthsOf(job, place.id);
   const fitted = shims && {
@@ -129,7 +130,7 @@ export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
 /**
  * Shim packs of all pumps of a job.
  *
- * needed = datum dimension less the depth measured at the timing point, zero check of the gauge corrected; packs are
+ * needed = datum dimension less the depth measured at the timing point, or the other way round, zero check of the gauge corrected; packs are
  * chosen from all shims there are for this engine, those already fitted included.
  *
  * @returns lengths in mm, angles in radians, positive early; what is missing in words

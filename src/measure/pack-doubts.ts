@@ -1,4 +1,5 @@
 /** @module Doubt about shim packs as found: swapped between pumps, by the depths measured. */
+import { packNeeded } from '../engine/pump-timing.ts';
 import { typedText } from '../quantity/typed.ts';
 import { standardUncertainty } from '../quantity/uncertain.ts';
 import { countingReading, sizeOfReading } from './cell-size.ts';
@@ -22,7 +23,7 @@ interface Pump {
 const pumpsOf = (sheet: Sheet): readonly Pump[] => {
   const timing = sheet.engine.pumpTiming;
   if (!timing?.found) return [];
-  const { found, depth, datum, at } = timing;
+  const { found, depth, at } = timing;
   const sized = (place: string, name: string) => {
     const [cell] = cellsOf(sheet.engine, name, place);
     const reading = cell && countingReading(sheet, cell);
@@ -40,7 +41,7 @@ const pumpsOf = (sheet: Sheet): readonly Pump[] => {
         {
           place: id,
           title,
-          needed: datum - deep.size.value,
+          needed: packNeeded(timing, deep.size.value),
           u,
           found: pack.size.value,
           reading: pack.reading,

@@ -145,10 +145,10 @@ describe('a record', () => {
     at('pump-pack-found', '0.50', 'mic-0-25');
     const counts = [{ thickness: { text: '0.30', unit: 'mm' }, count: 2 }];
     job.tell('Odo Ferrick', 2, { kind: 'count shims', shims: counts });
-    // source: hand arithmetic from the engine type: needed 62.50 - 61.93 = 0.57; found 0.50 is 0.07 thin, and adding
-    // shims advances by 3.1 deg/mm, so 0.217 deg late; 0.30 + 0.30 is 0.03 thick, 0.093 deg early
+    // source: hand arithmetic from the engine type: needed 61.93 - 61.36 = 0.57; found 0.50 is 0.07 thin, and adding
+    // shims advances by 12.23 deg/mm, so 0.856 deg late; 0.30 + 0.30 is 0.03 thick, 0.367 deg early
     expect(textOf(job, 'shim packs')).toContain(
-      '61.930 mm | 0.570 mm | 0.500 mm: -0.070 mm, 0.22° late | 0.300 + 0.300 = 0.600 mm: +0.030 mm, 0.09° early | not fitted',
+      '61.930 mm | 0.570 mm | 0.500 mm: -0.070 mm, 0.86° late | 0.300 + 0.300 = 0.600 mm: +0.030 mm, 0.37° early | not fitted',
     );
   });
 

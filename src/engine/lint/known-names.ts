@@ -112,6 +112,8 @@ const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly R
   ...to('characteristic', [
     [['pump-timing', 'depth'], pumpTiming?.depth],
     [['pump-timing', 'found'], pumpTiming?.found],
+    [['pump-timing', 'lift'], pumpTiming?.lift],
+    [['pump-timing', 'check', 'characteristic'], pumpTiming?.check?.of],
   ]),
 ];
 

@@ -24,6 +24,8 @@ import { oneQuantity } from './one-quantity.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
+import { secondSpill } from './second-spill.ts';
+import { shimLaw } from './shim-law.ts';
 import { shimReach } from './shim-reach.ts';
 import { sizeFit } from './size-fit.ts';
 import { sizeRoom } from './size-room.ts';
@@ -63,6 +65,8 @@ const rules: readonly Rule[] = [
   holdPoints,
   pumpTimingFits,
   shimReach,
+  shimLaw,
+  secondSpill,
   checkedByTwo,
   figuresInDispute,
 ];

@@ -51,9 +51,10 @@ const mustBeLengths = ({ characteristics, components, pumpTiming }: EngineType):
       ? []
       : [
           { path: ['pump-timing', 'depth'], of: pumpTiming.depth },
-          ...(pumpTiming.found === undefined
-            ? []
-            : [{ path: ['pump-timing', 'found'], of: pumpTiming.found }]),
+          ...(['found', 'lift'] as const).flatMap((key) => {
+            const of = pumpTiming[key];
+            return of === undefined ? [] : [{ path: ['pump-timing', key], of }];
+          }),
         ]),
   ].flatMap(({ path, of }) => {
     const named = characteristics.get(of);

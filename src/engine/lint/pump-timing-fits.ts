@@ -1,6 +1,7 @@
 /** @module Rule: pump timing measures at the pumps, and datum, depth and range of packs agree. */
-import type { EngineType, PumpTiming } from '../engine-type.ts';
+import type { EngineType } from '../engine-type.ts';
 import { doubtful, type Finding, wrong } from '../finding.ts';
+import type { PumpTiming } from '../pump-timing.ts';
 import { millimetres } from './every-limits.ts';
 
 const atThePumps = (engine: EngineType, timing: PumpTiming): readonly Finding[] =>
@@ -27,11 +28,12 @@ const figures = ({ tolerance, rate, datum }: PumpTiming): readonly Finding[] =>
     );
 
 /** Depths that the manual allows and packs that it allows should be two ways of saying the same. */
-const agrees = (engine: EngineType, { datum, depth, range }: PumpTiming): readonly Finding[] => {
+const agrees = (engine: EngineType, { datum, depth, range, packIs }: PumpTiming): readonly Finding[] => {
   const { least, greatest } = engine.characteristics.get(depth)?.limits?.new ?? {};
   if (least === undefined || greatest === undefined) return [];
-  const thinnest = datum - greatest;
-  const thickest = datum - least;
+  const deepens = packIs === 'depth less datum';
+  const thinnest = deepens ? least - datum : datum - greatest;
+  const thickest = deepens ? greatest - datum : datum - least;
   const slack = 1e-6;
   if (thinnest >= (range.least ?? -Infinity) - slack && thickest <= (range.greatest ?? Infinity) + slack)
     return [];

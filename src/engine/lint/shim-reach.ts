@@ -1,6 +1,7 @@
 /** @module Rule: with the shims made for the pump every pack in its range can be put together. */
-import type { EngineType, PumpTiming } from '../engine-type.ts';
+import type { EngineType } from '../engine-type.ts';
 import { type Finding, wrong } from '../finding.ts';
+import type { PumpTiming } from '../pump-timing.ts';
 import { millimetres } from './every-limits.ts';
 
 /** Thicknesses are counted in tenths of a micrometre, so that sums are whole numbers. */

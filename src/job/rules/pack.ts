@@ -1,6 +1,7 @@
 /** @module May the shims be counted so, and may this pack go under the pump? */
-import type { PumpTiming } from '../../engine/engine-type.ts';
+
 import { chooseName } from '../../engine/nearest-name.ts';
+import type { PumpTiming } from '../../engine/pump-timing.ts';
 import { badFigure, type Trouble, trouble } from '../../journal/trouble.ts';
 import { lengthOf, type Typed, typedText } from '../../quantity/typed.ts';
 import { looseShims, notInBox } from '../box.ts';

@@ -45,7 +45,7 @@ export const packSection = (job: OpenJob): RecordSection => {
       timing === undefined
         ? ['No pump of this engine is timed by shims.']
         : [
-            `Needed is ${lengthText(timing.datum)} less the depth. Shims sit ${timing.shimsSit}; adding shims ${timing.addingShims}. A fitted pack may be ${lengthText(timing.tolerance)} off.`,
+            `Needed is ${timing.packIs === 'depth less datum' ? `the depth less ${lengthText(timing.datum)}` : `${lengthText(timing.datum)} less the depth`}. Shims sit ${timing.shimsSit}; adding shims ${timing.addingShims}. A fitted pack may be ${lengthText(timing.tolerance)} off.`,
             setText(packs),
           ],
     table: {

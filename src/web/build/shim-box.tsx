@@ -1,7 +1,7 @@
 /** @module The shims in the box, counted thickness by thickness. */
 import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
-import type { PumpTiming } from '../../engine/engine-type.ts';
+import type { PumpTiming } from '../../engine/pump-timing.ts';
 import { looseShims } from '../../job/box.ts';
 import { type Refusal, refuse } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
