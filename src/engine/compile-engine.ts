@@ -1,18 +1,18 @@
 /** @module An engine type put together from its file: places spelled out, figures in the core's units. */
-import { mm, newtonMetres } from '../quantity/brand.ts';
+import { mm } from '../quantity/brand.ts';
 import { componentsOf } from './compile-components.ts';
+import { fastenerOf } from './compile-fastener.ts';
 import { couplingOf, offerOf } from './compile-offers.ts';
 import { operationOf } from './compile-operation.ts';
 import { oneUseOf } from './compile-orders.ts';
 import { pumpTimingOf } from './compile-timing.ts';
 import type { EngineFile } from './engine-file.ts';
-import type { Characteristic, EngineType, Fastener, Place, PlaceKind } from './engine-type.ts';
+import type { Characteristic, EngineType, Place, PlaceKind } from './engine-type.ts';
 import { readExpression } from './expression.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
-import { type Finding, wrong } from './finding.ts';
+import type { Finding } from './finding.ts';
 import { given } from './given.ts';
 import { readLimits } from './limits.ts';
-import { threadOf } from './thread.ts';
 
 const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
   new Map(Object.entries(book).map(([name, entry]) => [name, make(name, entry)]));
@@ -48,32 +48,6 @@ const characteristicOf = (
   ),
   ...given('source', file.source),
 });
-
-const fastenerOf = (reader: FigureReader, name: string, file: EngineFile['fasteners'][string]): Fastener => {
-  const path = ['fasteners', name];
-  const thread = threadOf(file.thread);
-  if (thread === undefined) {
-    const remedy = `write the pitch too, for example ${file.thread}x1.5`;
-    reader.findings.push(
-      wrong([...path, 'thread'], `the coarse pitch of ${file.thread} is not known`, remedy),
-    );
-  }
-  return {
-    name,
-    title: file.title,
-    at: file.at,
-    count: file.count,
-    diameter: thread?.diameter ?? mm(Number.NaN),
-    pitch: thread?.pitch ?? mm(Number.NaN),
-    class: file.class,
-    threadState: file['thread-state'],
-    friction: file.friction,
-    stages: file.stages.map((text, index) =>
-      newtonMetres(readFigure(reader, text, 'torque', [...path, 'stages', index]).amount),
-    ),
-    hand: file.hand,
-  };
-};
 
 export interface Compiled {
   /** Present when every figure could be read. */

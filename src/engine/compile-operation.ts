@@ -26,6 +26,7 @@ export const operationOf = (name: string, file: OperationFile): Operation => ({
   removes: file.removes,
   fits: file.fits,
   covers: file.covers,
+  tightens: file.tightens,
   ...given('stand', file.stand),
   tools: file.tools,
   people: file.people,

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { componentFile } from './component-file.ts';
 import { couplingFile } from './coupling-file.ts';
+import { fastenerFile } from './fastener-file.ts';
 import { figure, instrumentKind, limitsFile, material, name, names, words } from './file-terms.ts';
 import { offerFile } from './offer-file.ts';
 import { operationFile } from './operation-file.ts';
@@ -76,23 +77,6 @@ const characteristic = z.strictObject({
   source: words.optional().describe("the manual's page"),
 });
 
-const fastener = z.strictObject({
-  title: words,
-  at: name,
-  count: z.int().min(1).max(200).describe('how many at each place'),
-  thread: z.string().regex(/^M\d{1,2}(x\d(\.\d{1,2})?)?$/, 'a metric thread such as M12 or M12x1.25'),
-  class: z.enum(['8.8', '10.9', '12.9']),
-  'thread-state': z
-    .enum(['dry', 'oiled', 'compound'])
-    .describe('goes with every torque and is never converted'),
-  friction: z
-    .tuple([z.number(), z.number()])
-    .describe('least and greatest coefficient of friction in that state'),
-  stages: z.array(figure).min(1).max(8).describe('torques in order, the last one final'),
-  hand: z.enum(['right', 'left']).default('right'),
-  source: words.optional(),
-});
-
 /** Entries by name, at most so many: what is looked up among them stays quick for any file. */
 const book = <T extends z.ZodType>(value: T, most: number) =>
   z
@@ -131,7 +115,7 @@ export const engineFile = z.strictObject({
   offers: z.array(offerFile).max(2000),
   couplings: z.array(couplingFile).max(200).default([]),
   'one-use': book(oneUse, 400).default({}),
-  fasteners: book(fastener, 200).default({}),
+  fasteners: book(fastenerFile, 200).default({}),
   operations: book(operationFile, 400).default({}),
   'pump-timing': pumpTimingFile.optional(),
 });

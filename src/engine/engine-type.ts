@@ -1,6 +1,7 @@
 /** @module The engine type as the core uses it: places spelled out, figures in millimetres and radians, names resolved. */
-import type { Hours, Millimetres, NewtonMetres } from '../quantity/brand.ts';
+import type { Hours, Millimetres } from '../quantity/brand.ts';
 import type { Typed } from '../quantity/typed.ts';
+import type { Fastener } from './fastener.ts';
 import type { PrintedPair } from './printed-pair.ts';
 import type { PumpTiming } from './pump-timing.ts';
 
@@ -243,20 +244,6 @@ export type Coupling =
       readonly most: number;
     };
 
-export interface Fastener {
-  readonly name: string;
-  readonly title: string;
-  readonly at: string;
-  readonly count: number;
-  readonly diameter: Millimetres;
-  readonly pitch: Millimetres;
-  readonly class: '8.8' | '10.9' | '12.9';
-  readonly threadState: 'dry' | 'oiled' | 'compound';
-  readonly friction: readonly [number, number];
-  readonly stages: readonly NewtonMetres[];
-  readonly hand: 'right' | 'left';
-}
-
 /** What an operation asks for before it is signed: as found, counted, proved by looking, seen by a second person. */
 export interface Ask {
   readonly name: string;
@@ -287,6 +274,8 @@ export interface Operation {
   readonly fits: readonly string[];
   /** Characteristics and kinds of place that nobody comes to any more once it is done. */
   readonly covers: readonly string[];
+  /** Fasteners that it tightens. */
+  readonly tightens: readonly string[];
   /** How the engine must lie on its stand; any way where it is left out. */
   readonly stand?: string;
   /** Special tools. */

@@ -34,6 +34,7 @@ export const operationFile = z.strictObject({
   ),
   fits: parts.describe('what it fits again, in the words of the operation that took it off'),
   covers: parts.describe('characteristics, or kinds of place, that nobody comes to any more once it is done'),
+  tightens: parts.describe('fasteners that it tightens, at every place where they sit'),
   stand: name
     .optional()
     .describe('how the engine must lie on its stand, for example `upright`; any way where it is left out'),

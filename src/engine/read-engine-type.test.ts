@@ -1,7 +1,14 @@
 /** @module Reading engine types: what comes of a sound file, and what is said of slips. */
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { changed, lineOf, mudlark, quillfeather, quillfeatherText } from '../../test/engines/demo-engines.ts';
+import {
+  brambleholt,
+  changed,
+  lineOf,
+  mudlark,
+  quillfeather,
+  quillfeatherText,
+} from '../../test/engines/demo-engines.ts';
 import { readEngineType } from './read-engine-type.ts';
 
 const first = (text: string) => readEngineType(text).troubles[0];
@@ -18,7 +25,13 @@ describe('an engine type read from its file', () => {
     const engine = quillfeather();
     expect(engine.stroke).toBe(98);
     expect(engine.components.get('mains')?.life).toBe(9000);
-    expect(engine.fasteners.get('main-cap-bolts')?.stages).toEqual([40, 70, 95]);
+    expect(engine.fasteners.get('main-cap-bolts')?.stages).toMatchObject([
+      { kind: 'torque', torque: 40 },
+      { kind: 'torque', torque: 70 },
+      { kind: 'torque', torque: 95, printed: { text: '95', unit: 'N·m' } },
+    ]);
+    const [, , last] = engine.fasteners.get('big-end-bolts')?.stages ?? [];
+    expect(last).toEqual({ kind: 'angle', angle: Math.PI / 3, printed: { text: '60', unit: 'deg' } });
     expect(engine.pumpTiming?.rate).toBeCloseTo((10.5 * Math.PI) / 180, 15);
     expect(mudlark().pinOffset).toBe(0.5);
   });
@@ -34,7 +47,39 @@ describe('an engine type read from its file', () => {
     expect(engine?.stroke).toBeCloseTo(97.9932, 10);
     expect(engine?.pumpTiming?.tolerance).toBeCloseTo(0.0508, 12);
     // source: 1 lbf·ft = 1.3558179483 N·m by definition of its factors
-    expect(engine?.fasteners.get('pump-flange-nuts')?.stages[1]).toBeCloseTo(20.337269, 5);
+    const [, last] = engine?.fasteners.get('pump-flange-nuts')?.stages ?? [];
+    expect(last).toMatchObject({ kind: 'torque', printed: { text: '15', unit: 'lbf·ft' } });
+    expect(last?.kind === 'torque' ? last.torque : 0).toBeCloseTo(20.337269, 5);
+  });
+
+  it('has every hole of a joint where it stands: each by itself, on a ring from the top clockwise, in rows', () => {
+    const nuts = quillfeather().fasteners.get('head-nuts');
+    expect(nuts?.holes?.[4]).toEqual({ name: '5', x: 184, y: -6 });
+    const ring = mudlark().fasteners.get('head-nuts');
+    expect(ring?.order).toEqual(['1', '3', '2', '4']);
+    for (const [at, [x, y]] of (
+      [
+        [0, -56],
+        [56, 0],
+        [0, 56],
+        [-56, 0],
+      ] as const
+    ).entries()) {
+      expect(ring?.holes?.[at]?.x).toBeCloseTo(x, 10);
+      expect(ring?.holes?.[at]?.y).toBeCloseTo(y, 10);
+    }
+    const rows = brambleholt().fasteners.get('head-bolts')?.holes;
+    expect(rows).toHaveLength(26);
+    expect([rows?.[12], rows?.[13]]).toEqual([
+      { name: '13', x: 816, y: 0 },
+      { name: '14', x: 0, y: 156 },
+    ]);
+  });
+
+  it('tightens again at the last torque unless it says what is pulled then', () => {
+    const [within, later] = quillfeather().fasteners.get('head-nuts')?.again ?? [];
+    expect(within).toMatchObject({ after: 'run-in', by: 'tighten-head-again', stages: [{ torque: 100 }] });
+    expect(later).toMatchObject({ hours: 50, cold: true });
   });
 
   it('has prices in hundredths exactly', () => {

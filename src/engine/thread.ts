@@ -1,6 +1,6 @@
 /** @module Metric threads: stress area, proof load, and the tension that a torque gives. */
 import { type Millimetres, mm, type NewtonMetres, type Newtons, newtons } from '../quantity/brand.ts';
-import type { Fastener } from './engine-type.ts';
+import type { Fastener } from './fastener.ts';
 
 export interface Thread {
   /** Outer diameter, mm. */

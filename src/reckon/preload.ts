@@ -1,5 +1,5 @@
 /** @module The tension that a torque leaves in a bolt, between the friction that may be, against what the bolt bears. */
-import type { Fastener } from '../engine/engine-type.ts';
+import type { Fastener } from '../engine/fastener.ts';
 import { pitchDiameter, proofLoad, stressArea, type Thread, tension, threadOf } from '../engine/thread.ts';
 import { newtonMetres } from '../quantity/brand.ts';
 import { formatFigure } from '../quantity/figure.ts';

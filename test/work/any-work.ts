@@ -11,6 +11,7 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   removes: [],
   fits: [],
   covers: [],
+  tightens: [],
   tools: [],
   people: 1,
   asks: [],

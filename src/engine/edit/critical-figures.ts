@@ -4,6 +4,7 @@ import { engineFile } from '../engine-file.ts';
 import type { FigureKind } from '../figure-field.ts';
 import type { FilePath } from '../file-path.ts';
 import type { limitsFile } from '../file-terms.ts';
+import { stageKind } from '../stage.ts';
 import { limitSides } from './engine-edit.ts';
 
 export interface CriticalFigure {
@@ -81,7 +82,7 @@ export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
       stages.map((stage, at) =>
         critical(
           `${title}: stage ${at + 1} of ${stages.length}`,
-          'torque',
+          stageKind(stage),
           stage,
           ['fasteners', name, 'stages', at],
           source,

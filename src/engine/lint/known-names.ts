@@ -9,7 +9,7 @@ import { sizesOffered } from '../sizes-offered.ts';
 interface Reference {
   readonly path: FilePath;
   readonly name: string;
-  readonly to: 'place' | 'characteristic' | 'component' | 'operation';
+  readonly to: 'place' | 'characteristic' | 'component' | 'operation' | 'fastener' | 'one-use';
 }
 
 type Named = readonly (readonly [FilePath, string | undefined])[];
@@ -99,14 +99,22 @@ const fromComponents = ({ components, offers, couplings }: EngineType): readonly
 ];
 
 const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly Reference[] => [
-  ...to(
-    'place',
-    [...fasteners.values()].map(({ name, at }) => [['fasteners', name, 'at'], at] as const),
-  ),
-  ...[...operations.values()].flatMap(({ name, at, after, needs }) => [
+  ...[...fasteners.values()].flatMap(({ name, at, again, renewedBy }) => [
+    ...to('place', [[['fasteners', name, 'at'], at]]),
+    ...to('one-use', [[['fasteners', name, 'renewed-by'], renewedBy]]),
+    ...to(
+      'operation',
+      again.flatMap(({ after, by }, index) => [
+        [['fasteners', name, 'again', index, 'after'], after] as const,
+        [['fasteners', name, 'again', index, 'by'], by] as const,
+      ]),
+    ),
+  ]),
+  ...[...operations.values()].flatMap(({ name, at, after, needs, tightens }) => [
     ...to('place', [[['operations', name, 'at'], at]]),
     ...to('operation', list(['operations', name, 'after'], after)),
     ...to('characteristic', list(['operations', name, 'needs'], needs)),
+    ...to('fastener', list(['operations', name, 'tightens'], tightens)),
   ]),
   ...to('place', [[['pump-timing', 'at'], pumpTiming?.at]]),
   ...to('characteristic', [
@@ -122,6 +130,8 @@ const words: Readonly<Record<Reference['to'], string>> = {
   characteristic: 'characteristic',
   component: 'component',
   operation: 'operation',
+  fastener: 'fastener',
+  'one-use': 'part under one-use',
 };
 
 /** Sizes are names too: of the steps or grades of the component that an offer is for. */
@@ -144,6 +154,8 @@ export const knownNames = (engine: EngineType): readonly Finding[] => {
     characteristic: engine.characteristics,
     component: engine.components,
     operation: engine.operations,
+    fastener: engine.fasteners,
+    'one-use': engine.oneUse,
   };
   const references = [
     ...fromCharacteristics(engine),

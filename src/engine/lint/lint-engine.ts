@@ -13,6 +13,7 @@ import { fittingInstrument } from './fitting-instrument.ts';
 import { fittingTerms } from './fitting-terms.ts';
 import { gapsInBores } from './gaps-in-bores.ts';
 import { holdPoints } from './hold-points.ts';
+import { joints } from './joints.ts';
 import { knownNames } from './known-names.ts';
 import { limitsInOrder } from './limits-in-order.ts';
 import { machiningTerms } from './machining-terms.ts';
@@ -30,6 +31,9 @@ import { shimReach } from './shim-reach.ts';
 import { sizeFit } from './size-fit.ts';
 import { sizeRoom } from './size-room.ts';
 import { sizeSteps } from './size-steps.ts';
+import { stretchBolts } from './stretch-bolts.ts';
+import { tightenedAgain } from './tightened-again.ts';
+import { tightenedBy } from './tightened-by.ts';
 import { tightening } from './tightening.ts';
 import { waysOpen } from './ways-open.ts';
 import { wearSide } from './wear-side.ts';
@@ -58,6 +62,10 @@ const rules: readonly Rule[] = [
   machiningTerms,
   fittingTerms,
   tightening,
+  joints,
+  stretchBolts,
+  tightenedBy,
+  tightenedAgain,
   orderOfWork,
   fittedAgain,
   coveredProved,

@@ -53,7 +53,7 @@ const inLists = ({ characteristics, components, operations }: EngineType): reado
       repeated(list(['components', name, 'judged-by'], judgedBy), say),
     ),
     ...[...operations.values()].flatMap((operation) =>
-      (['after', 'needs', 'removes', 'fits', 'covers', 'tools'] as const).flatMap((key) =>
+      (['after', 'needs', 'removes', 'fits', 'covers', 'tightens', 'tools'] as const).flatMap((key) =>
         repeated(list(['operations', operation.name, key], operation[key]), say),
       ),
     ),

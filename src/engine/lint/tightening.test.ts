@@ -21,3 +21,18 @@ describeRule('strains no thread beyond its proof load', [
     on: '95 lbf·ft',
   },
 ]);
+
+describeRule('turns an angle on from a torque', [
+  {
+    breaks: 'an angle before any torque',
+    changes: [['[20 N·m, 35 N·m, 60 deg]', '[60 deg, 20 N·m, 35 N·m]']],
+    says: /big end bolts begin with an angle, and nothing says from where it is turned/,
+    on: '[60 deg, 20 N·m, 35 N·m]',
+  },
+  {
+    breaks: 'more than a whole turn',
+    changes: [['[20 N·m, 35 N·m, 60 deg]', '[20 N·m, 35 N·m, 600 deg]']],
+    says: /stage 3 of big end bolts cannot be turned/,
+    on: '[20 N·m, 35 N·m, 600 deg]',
+  },
+]);

@@ -1,0 +1,22 @@
+/** @module One stage of tightening: a torque to be pulled, or an angle to be turned on from there. */
+import { newtonMetres, radians } from '../quantity/brand.ts';
+import { unitTyped } from '../quantity/typed.ts';
+import { findUnit } from '../quantity/unit.ts';
+import type { Stage } from './fastener.ts';
+import { type FigureReader, readFigure } from './figure-reader.ts';
+import type { FilePath } from './file-path.ts';
+import { pairTyped } from './printed-pair.ts';
+
+/** Its unit says which of the two it is. */
+export const stageKind = (text: string): Stage['kind'] => {
+  const unit = findUnit(unitTyped(pairTyped(text).figure));
+  return unit.kind === 'answer' && unit.value.dimension === 'angle' ? 'angle' : 'torque';
+};
+
+export const readStage = (reader: FigureReader, text: string, path: FilePath): Stage => {
+  const kind = stageKind(text);
+  const { typed, amount } = readFigure(reader, text, kind, path);
+  return kind === 'angle'
+    ? { kind, angle: radians(amount), printed: typed }
+    : { kind, torque: newtonMetres(amount), printed: typed };
+};
