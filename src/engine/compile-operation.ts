@@ -13,7 +13,6 @@ const askOf = ([name, file]: readonly [string, OperationFile['asks'][string]]): 
   each: file.each,
   ...given('like', file.like),
   secondPerson: file.by === 'second person',
-  neverOverruled: file['never-overruled'],
 });
 
 export const operationOf = (name: string, file: OperationFile): Operation => ({
@@ -32,6 +31,7 @@ export const operationOf = (name: string, file: OperationFile): Operation => ({
   people: file.people,
   ...given('minutes', file.minutes),
   asks: Object.entries(file.asks).map(askOf),
+  gate: file.gate,
   breaks: new Map(Object.entries(file.breaks)),
   cautions: file.cautions,
 });

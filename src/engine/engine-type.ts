@@ -257,7 +257,6 @@ export interface Ask {
   readonly like?: { readonly operation: string; readonly ask: string };
   /** By another than whoever signs the operation. */
   readonly secondPerson: boolean;
-  readonly neverOverruled: boolean;
 }
 
 export interface Operation {
@@ -283,6 +282,8 @@ export interface Operation {
   readonly people: number;
   readonly minutes?: number;
   readonly asks: readonly Ask[];
+  /** Nobody overrules the order of work before it. */
+  readonly gate: boolean;
   /** What is broken or buried where it is done before one of those under `after`, by their names. */
   readonly breaks: ReadonlyMap<string, string>;
   readonly cautions: readonly string[];

@@ -17,10 +17,6 @@ const askFile = z.strictObject({
     .optional()
     .describe('of a count: the other count that it must come to, such as plugs taken out'),
   by: z.literal('second person').optional().describe('answered by another than whoever signs the operation'),
-  'never-overruled': z
-    .boolean()
-    .default(false)
-    .describe('nobody may go on without it; nor without anything else that the operation lacks'),
 });
 
 export const operationFile = z.strictObject({
@@ -47,6 +43,10 @@ export const operationFile = z.strictObject({
     .meta({ maxProperties: 24 })
     .default({})
     .describe('what is to be looked at, counted or written down before it is signed'),
+  gate: z
+    .boolean()
+    .default(false)
+    .describe('a gate, such as the first start: nobody overrules the order of work before it'),
   breaks: z
     .record(name, words)
     .refine((entries) => Object.keys(entries).length <= 32, 'at most 32 entries')

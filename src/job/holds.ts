@@ -28,12 +28,10 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingAnswers,
 ];
 
-/** All that an operation lacks; where one of its asks may never be overruled, none of it may. */
+/** All that an operation lacks; at a gate none of it may be overruled. */
 const lackingOf = (job: OpenJob, operation: Operation): readonly Lacking[] => {
   const all = reasons.flatMap((reason) => reason(job, operation));
-  return operation.asks.some(({ neverOverruled }) => neverOverruled)
-    ? all.map((one) => ({ ...one, overrule: 'never' }))
-    : all;
+  return operation.gate ? all.map((one) => ({ ...one, overrule: 'never' })) : all;
 };
 
 /** How one operation stands. */

@@ -42,6 +42,7 @@ describe('overruling', () => {
 
   it('is refused without a name, a reason, or all that is lacking; and where nothing is lacking', () => {
     const bench = stripped();
+    pumpRead(bench);
     expect(bench.refused(overruled(bench, 'fit-pumps', { by: ' ' }))).toContain(
       'the person who answers for it',
     );

@@ -29,7 +29,8 @@ export const askingEngine = sparrowbill
     title: First start
     phase: run
     after: [fit-pumps]
-    asks: { rack: { ask: The rack slides free from stop to stop, never-overruled: true } }`,
+    gate: true
+    asks: { rack: { ask: The rack slides free from stop to stop } }`,
   );
 
 /** Booked in, read and agreed, as `agreed` of the engine that asks nothing. */

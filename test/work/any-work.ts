@@ -15,6 +15,7 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   tools: [],
   people: 1,
   asks: [],
+  gate: false,
   breaks: new Map(),
   cautions: [],
   ...more,

@@ -34,12 +34,7 @@ describe('what an operation asks', () => {
       'asks for no reading',
     ],
     ['a count like what is no count', 'ask: plugs-out } }', 'ask: marks } }', 'both must be counts'],
-    [
-      'once a place of nowhere',
-      'stop to stop, never',
-      'stop to stop, each: true, never',
-      'has no places of its own',
-    ],
+    ['once a place of nowhere', 'stop to stop }', 'stop to stop, each: true }', 'has no places of its own'],
     [
       'words for what need not come before',
       'breaks: { lay-crankshaft',

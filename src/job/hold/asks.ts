@@ -73,8 +73,4 @@ const lackingAnswer = (job: OpenJob, operation: Operation, asked: AskedAt): Lack
 };
 
 export const lackingAnswers = (job: OpenJob, operation: Operation): readonly Lacking[] =>
-  askedOf(job, operation).flatMap((asked) => {
-    const left = lackingAnswer(job, operation, asked);
-    if (left === undefined) return [];
-    return asked.ask.neverOverruled ? [{ ...left, overrule: 'never' as const }] : [left];
-  });
+  askedOf(job, operation).flatMap((asked) => lackingAnswer(job, operation, asked) ?? []);

@@ -4,7 +4,7 @@ import type { Characteristic, Operation } from '../../engine/engine-type.ts';
 import { measuredFor } from '../../engine/measured-for.ts';
 import { workBefore } from '../../engine/work-before.ts';
 import type { OpenJob } from '../job.ts';
-import { type Lacking, lacking } from './lacking.ts';
+import { type Lacking, outOfOrder } from './lacking.ts';
 import { lackingProofOf } from './proof.ts';
 
 export const lackingBefore = (job: OpenJob, operation: Operation): readonly Lacking[] =>
@@ -13,7 +13,7 @@ export const lackingBefore = (job: OpenJob, operation: Operation): readonly Lack
     .map((name) => {
       const title = job.sheet.engine.operations.get(name)?.title ?? name;
       const broken = operation.breaks.get(name);
-      return lacking(
+      return outOfOrder(
         `“${title}” is not done${broken === undefined ? '' : `: ${broken}`}`,
         'do it first, and sign it',
         { kind: 'operation', operation: name },
@@ -38,5 +38,5 @@ export const lackingUnderCover = (job: OpenJob, operation: Operation): readonly 
   return lackingProofOf(
     job,
     covered.filter((name) => !operation.needs.includes(name)),
-  ).map((one) => ({ ...one, says: `covered by this, and ${one.says}` }));
+  ).map(({ says, remedy, goTo }) => outOfOrder(`covered by this, and ${says}`, remedy, goTo));
 };

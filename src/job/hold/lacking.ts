@@ -11,6 +11,7 @@ export type GoTo =
 export interface Lacking {
   readonly says: string;
   readonly remedy: string;
+  /** Proof is never overruled; the order of work may be, by a named person with a reason. */
   readonly overrule: 'by a named person' | 'never';
   /** Left out where it is put right at the operation itself. */
   readonly goTo?: GoTo;
@@ -19,6 +20,12 @@ export interface Lacking {
 export const lacking = (says: string, remedy: string, goTo?: GoTo): Lacking => ({
   says,
   remedy,
-  overrule: 'by a named person',
+  overrule: 'never',
   ...(goTo && { goTo }),
+});
+
+/** What is lacking in the order of work alone. */
+export const outOfOrder = (...said: Parameters<typeof lacking>): Lacking => ({
+  ...lacking(...said),
+  overrule: 'by a named person',
 });
