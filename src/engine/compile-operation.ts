@@ -24,6 +24,7 @@ export const operationOf = (name: string, file: OperationFile): Operation => ({
   needs: file.needs,
   removes: file.removes,
   fits: file.fits,
+  renews: file.renews,
   covers: file.covers,
   tightens: file.tightens,
   ...given('stand', file.stand),

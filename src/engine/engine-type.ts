@@ -271,6 +271,8 @@ export interface Operation {
   readonly removes: readonly string[];
   /** What it fits again, by the same names. */
   readonly fits: readonly string[];
+  /** Parts used but once that go in new with it. */
+  readonly renews: readonly string[];
   /** Characteristics and kinds of place that nobody comes to any more once it is done. */
   readonly covers: readonly string[];
   /** Fasteners that it tightens. */

@@ -29,6 +29,11 @@ export const operationFile = z.strictObject({
     'what it takes off: kinds of place where there are such, or names of its own such as `sump`',
   ),
   fits: parts.describe('what it fits again, in the words of the operation that took it off'),
+  renews: z
+    .array(name)
+    .max(24)
+    .default([])
+    .describe('parts used but once that go in new with it, by their names under `one-use`'),
   covers: parts.describe('characteristics, or kinds of place, that nobody comes to any more once it is done'),
   tightens: parts.describe('fasteners that it tightens, at every place where they sit'),
   stand: name

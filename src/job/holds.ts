@@ -6,6 +6,7 @@ import { lackingBefore, lackingUnderCover } from './hold/before.ts';
 import type { Lacking } from './hold/lacking.ts';
 import { lackingParts } from './hold/parts.ts';
 import { lackingProof } from './hold/proof.ts';
+import { lackingRenewed } from './hold/renewed.ts';
 import type { DoneOperation, OpenJob } from './job.ts';
 
 export type Standing =
@@ -24,6 +25,7 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingBefore,
   lackingUnderCover,
   lackingParts,
+  lackingRenewed,
   lackingProof,
   lackingAnswers,
 ];

@@ -53,13 +53,21 @@ const leftOf = (
 };
 
 /**
- * What is to be done again once some parts came off: what fits them, what rests on that and fits nothing itself, and
+ * What is to be done again once some parts came off: what fits them or renews what was spoilt, what rests on that and fits nothing itself, and
  * the settings that stand directly before any of it, up to the first start.
  */
-const doneAgain = (engine: Engine, off: ReadonlySet<string>): ReadonlySet<string> => {
+const doneAgain = (
+  engine: Engine,
+  off: ReadonlySet<string>,
+  spoilt: ReadonlySet<string>,
+): ReadonlySet<string> => {
   const back = [...engine.operations.values()].filter(({ phase }) => phase !== 'strip');
   const again = new Set(
-    back.filter(({ fits }) => fits.some((part) => off.has(part))).map(({ name }) => name),
+    back
+      .filter(
+        ({ fits, renews }) => fits.some((part) => off.has(part)) || renews.some((one) => spoilt.has(one)),
+      )
+      .map(({ name }) => name),
   );
   const resting = back.filter(({ fits }) => fits.length === 0);
   for (let before = -1; before !== again.size; ) {
@@ -115,7 +123,10 @@ export const reach = (
     );
   const strip = new Set(least.left.map(({ name }) => name));
   const off = new Set(least.left.flatMap(({ removes }) => removes));
-  const again = doneAgain(engine, off);
+  const spoilt = [...engine.oneUse.values()].filter(({ disturbedBy }) =>
+    disturbedBy.some((name) => strip.has(name)),
+  );
+  const again = doneAgain(engine, off, new Set(spoilt.map(({ name }) => name)));
   const inOrder = (names: ReadonlySet<string>): readonly Operation[] =>
     orderOf(precedenceOf(engine.operations, ({ name }) => names.has(name)));
   const back = inOrder(again);
@@ -123,9 +134,7 @@ export const reach = (
     title: place?.title ?? kind.title,
     strip: inOrder(strip),
     off: [...off],
-    spoilt: [...engine.oneUse.values()]
-      .filter(({ disturbedBy }) => disturbedBy.some((name) => strip.has(name)))
-      .map((item) => ({ item, count: item.each * (engine.placeKinds.get(item.at)?.count ?? 0) })),
+    spoilt: spoilt.map((item) => ({ item, count: item.each * (engine.placeKinds.get(item.at)?.count ?? 0) })),
     renew: renewedBy(engine, strip),
     again: back,
     prove: [...new Set(back.flatMap(({ needs }) => needs))],

@@ -45,7 +45,9 @@ one-use:
     days: 2
     renewed-with: [pumps]
 couplings:`,
-  );
+  )
+  .replace('    after: [lift-crankshaft]\n', '    after: [lift-crankshaft]\n    renews: [main-lock-tabs]\n')
+  .replace('    after: [lay-crankshaft]\n', '    after: [lay-crankshaft]\n    renews: [pump-gaskets]\n');
 
 export const lines = {
   mains: 'mains:machine:0.25:Ashlar Grinding',

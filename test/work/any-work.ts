@@ -10,6 +10,7 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   needs: [],
   removes: [],
   fits: [],
+  renews: [],
   covers: [],
   tightens: [],
   tools: [],

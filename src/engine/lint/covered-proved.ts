@@ -5,7 +5,10 @@ import { chooseName } from '../nearest-name.ts';
 import { workBefore } from '../work-before.ts';
 
 /** The characteristics behind a name under `covers`: itself, or those with limits at a kind of place. */
-const hidden = ({ characteristics, placeKinds }: EngineType, name: string): readonly string[] => {
+export const hidden = (
+  { characteristics, placeKinds }: Pick<EngineType, 'characteristics' | 'placeKinds'>,
+  name: string,
+): readonly string[] => {
   if (characteristics.has(name)) return [name];
   if (!placeKinds.has(name)) return [];
   return [...characteristics.values()]

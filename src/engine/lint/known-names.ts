@@ -110,10 +110,11 @@ const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly R
       ]),
     ),
   ]),
-  ...[...operations.values()].flatMap(({ name, at, after, needs, tightens }) => [
+  ...[...operations.values()].flatMap(({ name, at, after, needs, renews, tightens }) => [
     ...to('place', [[['operations', name, 'at'], at]]),
     ...to('operation', list(['operations', name, 'after'], after)),
     ...to('characteristic', list(['operations', name, 'needs'], needs)),
+    ...to('one-use', list(['operations', name, 'renews'], renews)),
     ...to('fastener', list(['operations', name, 'tightens'], tightens)),
   ]),
   ...to('place', [[['pump-timing', 'at'], pumpTiming?.at]]),
@@ -131,7 +132,7 @@ const words: Readonly<Record<Reference['to'], string>> = {
   component: 'component',
   operation: 'operation',
   fastener: 'fastener',
-  'one-use': 'part under one-use',
+  'one-use': 'part used but once',
 };
 
 /** Sizes are names too: of the steps or grades of the component that an offer is for. */

@@ -22,6 +22,7 @@ import { mixedUnits } from './mixed-units.ts';
 import { noDuplicates } from './no-duplicates.ts';
 import { offerTerms } from './offer-terms.ts';
 import { oneQuantity } from './one-quantity.ts';
+import { oneUseRenewed } from './one-use-renewed.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
@@ -68,6 +69,7 @@ const rules: readonly Rule[] = [
   tightenedAgain,
   orderOfWork,
   fittedAgain,
+  oneUseRenewed,
   coveredProved,
   asksAnswerable,
   holdPoints,

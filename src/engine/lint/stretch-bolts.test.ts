@@ -23,7 +23,7 @@ describeRule('can renew the bolts that stretch for good', [
   {
     breaks: 'new ones that are not there',
     changes: [['renewed-by: big-end-stretch-bolts', 'renewed-by: big-end-bolts']],
-    says: /there is no part under one-use big-end-bolts/,
+    says: /there is no part used but once big-end-bolts/,
     on: 'renewed-by: big-end-bolts',
   },
   {

@@ -2,22 +2,24 @@
 import type { Operation } from '../../engine/engine-type.ts';
 import type { OpenJob } from '../job.ts';
 import { openLines } from '../order/open-lines.ts';
+import type { LineAt } from '../order/standing.ts';
 import { standingWords } from '../order/standing-words.ts';
 import { type Lacking, lacking } from './lacking.ts';
 
+export const notTakenIn = ({ order, line, standing }: LineAt): Lacking =>
+  lacking(
+    `${line.says}, order ${order.order}, is not taken in: ${standingWords(standing)}`,
+    'receive and check it first',
+    { kind: 'orders' },
+  );
+
 export const lackingParts = (job: OpenJob, { phase, at, needs }: Operation): readonly Lacking[] => {
   if (phase === 'strip' || job.orders.size === 0) return [];
-  return openLines(job).flatMap(({ order, line, standing }) => {
-    const component = job.sheet.engine.components.get(line.component ?? '');
-    const here = component?.at === at || component?.judgedBy.some((name) => needs.includes(name)) === true;
-    return here
-      ? [
-          lacking(
-            `${line.says}, order ${order.order}, is not taken in: ${standingWords(standing)}`,
-            'receive and check it first',
-            { kind: 'orders' },
-          ),
-        ]
-      : [];
-  });
+  return openLines(job)
+    .filter(({ line }) => {
+      const component = job.sheet.engine.components.get(line.component ?? '');
+      if (component === undefined) return false;
+      return component.at === at || component.judgedBy.some((name) => needs.includes(name));
+    })
+    .map(notTakenIn);
 };

@@ -1,7 +1,7 @@
 /** @module What gaskets, seals and other one-use items add to a plan: named lines, less what is ordered already. */
 import type { OpenJob } from '../job.ts';
-import type { Choice, OneUseLine } from '../offer.ts';
-import { oneUseLineOf, oneUseNeeded } from './one-use.ts';
+import type { OneUseLine } from '../offer.ts';
+import { type Chosen, decidedBy, oneUseLineOf, oneUseNeeded } from './one-use.ts';
 import { orderedCount } from './ordered.ts';
 
 export const oneUseTitle = 'gaskets, seals and other one-use items';
@@ -9,12 +9,9 @@ export const oneUseTitle = 'gaskets, seals and other one-use items';
 /** Exact, in hundredths, in the order of the engine type. What is ordered already costs nothing more. */
 export const oneUseLines = (
   job: Pick<OpenJob, 'sheet' | 'done' | 'orders'>,
-  choices: readonly Pick<Choice, 'slot' | 'option'>[],
+  choices: readonly Chosen[],
 ): readonly OneUseLine[] =>
-  oneUseNeeded(
-    job,
-    choices.map(({ slot, option }) => ({ slot, does: option.split(':')[1] ?? '' })),
-  ).map(({ item, count }) => {
+  oneUseNeeded(job, decidedBy(choices)).map(({ item, count }) => {
     const left = Math.max(0, count - orderedCount(job, oneUseLineOf(item)));
     const says = left === 0 ? `${item.title}, already ordered, paid` : item.title;
     return { says, count, cents: item.cents * left };

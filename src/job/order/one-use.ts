@@ -3,12 +3,19 @@ import type { EngineType, OneUse } from '../../engine/engine-type.ts';
 import { operandPlace } from '../../measure/expression.ts';
 import { slotsOf } from '../../plan/slot.ts';
 import type { OpenJob } from '../job.ts';
+import type { Choice } from '../offer.ts';
 
 /** What is decided of a slot, as far as it bears on other parts. */
 interface Decided {
   readonly slot: string;
   readonly does: string;
 }
+
+/** A choice of a plan, by its slot and option. */
+export type Chosen = Pick<Choice, 'slot' | 'option'>;
+
+export const decidedBy = (choices: readonly Chosen[]): readonly Decided[] =>
+  choices.map(({ slot, option }) => ({ slot, does: option.split(':')[1] ?? '' }));
 
 export interface OneUseNeeded {
   readonly item: OneUse;

@@ -1,4 +1,5 @@
 /** @module `endfloat check`: what is wrong in an engine type file, by line and column. */
+import { workProved } from '../../engine/lint/work-proved.ts';
 import { answer } from '../../quantity/refusal.ts';
 import type { TerminalCommand } from '../command.ts';
 import { counted } from '../counted.ts';
@@ -10,7 +11,7 @@ export const check: TerminalCommand = {
   summary: 'say what is wrong in an engine type file',
   usage: ['check ENGINE-FILE'],
   about:
-    'Each trouble is one line: file:line:column: error or warning: what, where, what to do.\nExit code 1 when there are errors.',
+    'Each trouble is one line: file:line:column: error or warning: what, where, what to do.\nExit code 1 when there are errors.\nWhere there are none, it says what is proved of the order of work, whichever way it is worked.',
   words: [1, 1],
   run: async ({ words: [path = ''], world }) => {
     const read = await engineOnFile(path, world);
@@ -19,11 +20,13 @@ export const check: TerminalCommand = {
     const errors = troubles.filter(({ weight }) => weight === 'error').length;
     const warnings = troubles.length - errors;
     const title = engine === undefined ? '' : `${plain(engine.title)}, version ${engine.version}: `;
+    const proofs = engine === undefined ? [] : workProved(engine);
     const usable = engine !== undefined && errors === 0;
     return answer({
       text: [
         ...troubles.map((trouble) => troubleLine(path, trouble)),
         `${title}${counted(errors, 'error')}, ${counted(warnings, 'warning')}`,
+        ...proofs.map(({ says, proved }) => `${proved ? 'proved: ' : 'not proved: '}${says}`),
       ].join('\n'),
       json: {
         usable,
@@ -31,6 +34,7 @@ export const check: TerminalCommand = {
         errors,
         warnings,
         troubles,
+        proofs,
       },
       ...(usable ? {} : { no: true as const }),
     });
