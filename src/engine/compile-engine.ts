@@ -84,7 +84,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
     couplings: file.couplings.map((coupling, index) => couplingOf(reader, coupling, ['couplings', index])),
     oneUse: bookOf(file['one-use'], oneUseOf),
     fasteners: bookOf(file.fasteners, (name, entry) => fastenerOf(reader, name, entry)),
-    operations: bookOf(file.operations, operationOf),
+    operations: bookOf(file.operations, (name, entry) => operationOf(reader, name, entry)),
     ...given(
       'pumpTiming',
       file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'], file.characteristics),

@@ -1,6 +1,8 @@
 /** @module An operation and what it asks, from its entry in the file. */
+import { sumsOf } from './compile-sums.ts';
 import type { EngineFile } from './engine-file.ts';
 import type { Ask, Operation } from './engine-type.ts';
+import type { FigureReader } from './figure-reader.ts';
 import { given } from './given.ts';
 
 type OperationFile = EngineFile['operations'][string];
@@ -15,7 +17,7 @@ const askOf = ([name, file]: readonly [string, OperationFile['asks'][string]]): 
   secondPerson: file.by === 'second person',
 });
 
-export const operationOf = (name: string, file: OperationFile): Operation => ({
+export const operationOf = (reader: FigureReader, name: string, file: OperationFile): Operation => ({
   name,
   title: file.title,
   phase: file.phase,
@@ -35,4 +37,5 @@ export const operationOf = (name: string, file: OperationFile): Operation => ({
   gate: file.gate,
   breaks: new Map(Object.entries(file.breaks)),
   cautions: file.cautions,
+  sums: sumsOf(reader, file, ['operations', name, 'sums']),
 });

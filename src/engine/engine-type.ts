@@ -2,6 +2,7 @@
 import type { Hours, Millimetres } from '../quantity/brand.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Fastener } from './fastener.ts';
+import type { OperationSum } from './operation-sum.ts';
 import type { PrintedPair } from './printed-pair.ts';
 import type { PumpTiming } from './pump-timing.ts';
 
@@ -289,6 +290,8 @@ export interface Operation {
   /** What is broken or buried where it is done before one of those under `after`, by their names. */
   readonly breaks: ReadonlyMap<string, string>;
   readonly cautions: readonly string[];
+  /** Done within it, in their order. */
+  readonly sums: readonly OperationSum[];
 }
 
 /** A critical figure that somebody else, typing it in unseen, read otherwise. */

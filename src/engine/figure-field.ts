@@ -44,6 +44,8 @@ const ends = ['least', 'greatest'];
  */
 export const figureKindAt = (path: FilePath, quantity?: unknown): FigureKind | undefined => {
   if (path[0] === 'characteristics' && path[2] === 'derived') return undefined;
+  // What a sum is given and keeps may be a figure of any kind.
+  if (path[0] === 'operations') return undefined;
   const key = typeof path.at(-1) === 'number' ? path.at(-2) : path.at(-1);
   if (path[0] === 'offers' && path[2] === 'mass') return 'mass';
   const own = path[0] === 'characteristics' ? quantities.find((one) => one === quantity) : undefined;

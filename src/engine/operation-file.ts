@@ -1,6 +1,7 @@
 /** @module What an engine type file says of one operation: when it is done, what it takes off, fits and hides, and what it takes. */
 import { z } from 'zod';
 import { name, words } from './file-terms.ts';
+import { sumFile } from './sum-file.ts';
 
 const parts = z.array(name).max(24).default([]);
 
@@ -59,4 +60,8 @@ export const operationFile = z.strictObject({
     .default({})
     .describe('what is broken or buried where it is done before one of those under `after`'),
   cautions: z.array(words).max(12).default([]),
+  sums: z
+    .record(name, sumFile)
+    .default({})
+    .describe('sums that are done within it, each by a name of its own, in their order'),
 });

@@ -5,7 +5,7 @@ import type { EngineType } from './engine-type.ts';
 import { type FileDocument, readDocument } from './file-document.ts';
 import { pathText } from './file-path.ts';
 import type { Finding } from './finding.ts';
-import { lintEngine } from './lint/lint-engine.ts';
+import { lintEngine, type Rule } from './lint/lint-engine.ts';
 import { shapeFindings } from './shape-trouble.ts';
 import { sourceText } from './source-text.ts';
 import type { Trouble } from './trouble.ts';
@@ -37,8 +37,10 @@ const troublesOf = (document: FileDocument, findings: readonly Finding[]): reado
  *
  * Every trouble names line and column, what is wrong and what to do. Files from strangers are safe to
  * hand in: size, depth and count are bounded, and aliases, tags and reserved keys are refused. Never throws.
+ *
+ * @param rules  beside those of the linter: what takes more than the engine type to tell
  */
-export const readEngineType = (source: string | Uint8Array): EngineReading => {
+export const readEngineType = (source: string | Uint8Array, rules: readonly Rule[] = []): EngineReading => {
   const text = sourceText(source);
   if (text.kind === 'refused') return { troubles: [text.trouble] };
   const { document, troubles } = readDocument(text.text);
@@ -59,7 +61,7 @@ export const readEngineType = (source: string | Uint8Array): EngineReading => {
   }
   const { engine, findings } = compileEngine(file.data);
   if (engine === undefined) return { troubles: troublesOf(document, findings) };
-  const linted = lintEngine(engine);
+  const linted = lintEngine(engine, rules);
   const found = troublesOf(document, linted);
   return linted.some(({ weight }) => weight === 'error') ? { troubles: found } : { engine, troubles: found };
 };

@@ -148,6 +148,18 @@ const nearestForm = (errors: readonly (readonly Issue[])[], value: unknown): rea
     ? errors.find((form) => !form.some(({ code, path }) => code === 'unrecognized_keys' || path.length === 0))
     : undefined;
 
+/** Where an input of a sum comes from, in no form that there is. */
+const badSource = (path: FilePath, value: unknown, file: unknown): Finding =>
+  typeof value === 'number'
+    ? wrongKind(path, value, 'string', '', file)
+    : {
+        weight: 'error',
+        path,
+        what: `${valueWords(value)} gives nothing to a sum`,
+        remedy:
+          'give a figure with its unit, or one of characteristic, limit, engine, fastener, list, pumps, instrument, sum, shared-by',
+      };
+
 /** A mistake in shape, as findings that say what to do. */
 export const shapeFindings = (issue: Issue, file: unknown, around: FilePath = []): readonly Finding[] => {
   const path = [...around, ...(issue.path as FilePath)];
@@ -193,6 +205,7 @@ export const shapeFindings = (issue: Issue, file: unknown, around: FilePath = []
       }
       const form = nearestForm(issue.errors, value);
       if (form !== undefined) return form.flatMap((inner) => shapeFindings(inner, file, path));
+      if (path.includes('given')) return [badSource(path, value, file)];
       const remedy =
         'give a name, or one of least, greatest, mean, range-over-axes, range-over-planes, range-over-places, range-over-neighbours, difference, sum, factor';
       return [{ weight: 'error', path, what: `${valueWords(value)} cannot be computed`, remedy }];

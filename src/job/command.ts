@@ -33,6 +33,7 @@ export type Request =
   | Asked<'parts assigned', 'assign parts'>
   | Asked<'pack fitted', 'fit pack'>
   | Asked<'ask answered', 'answer ask'>
+  | Asked<'sum noted', 'note sum'>
   | Asked<'operation done', 'do operation'>
   | Asked<'operation reopened', 'reopen operation'>
   | Asked<'run step logged', 'log run step'>

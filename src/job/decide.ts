@@ -29,6 +29,7 @@ import { strikeOutPictureTrouble, takePictureTrouble } from './rules/picture.ts'
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
+import { noteSumTrouble } from './rules/sum.ts';
 
 const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
   switch (request.kind) {
@@ -86,6 +87,8 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return fitPackTrouble(job, request);
     case 'answer ask':
       return answerAskTrouble(job, request);
+    case 'note sum':
+      return noteSumTrouble(job, request);
     case 'do operation':
       return doOperationTrouble(job, request, actor);
     case 'reopen operation':

@@ -79,6 +79,20 @@ export interface Overruled {
   readonly lacking: readonly string[];
 }
 
+/** What went into a sum, by the sum's own key. */
+export interface NotedInput {
+  readonly key: string;
+  readonly text: string;
+  /** Where the job had it from; left out where the fitter typed it. */
+  readonly from?: string;
+}
+
+/** What came of a sum: `0.0510 ± 0.0055 mm`. */
+export interface NotedResult {
+  readonly key: string;
+  readonly text: string;
+}
+
 /** What happened, without when and who. */
 export type Fact =
   | {
@@ -235,6 +249,18 @@ export type Fact =
     }
   /** It is undone again, and with it all that rested on it. */
   | { readonly kind: 'operation reopened'; readonly operation: string; readonly why: string }
+  | {
+      /** A sum of an operation, with all that it was reckoned from and all that came of it, as shown. */
+      readonly kind: 'sum noted';
+      readonly operation: string;
+      readonly sum: string;
+      readonly place?: string;
+      readonly inputs: readonly NotedInput[];
+      readonly found: readonly NotedResult[];
+      /** What was fitted or done by it. */
+      readonly fitted?: string;
+      readonly note: string;
+    }
   | {
       readonly kind: 'run step logged';
       readonly speed: Typed;

@@ -16,6 +16,7 @@ import type { Booked, Job, OpenJob } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
 import { afterReopening } from './reopened.ts';
 import { stockAfter } from './stock-after.ts';
+import { sumKey } from './sum/sum-places.ts';
 
 export const blankJob: Job = { kind: 'blank', head: noHead };
 
@@ -70,6 +71,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     packs: new Map(),
     packsAtCount: new Map(),
     answers: new Map(),
+    sums: new Map(),
     done: new Map(),
     reopened: [],
     runLog: [],
@@ -219,6 +221,11 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     }
     case 'operation reopened':
       return afterReopening(job, fact, signed);
+    case 'sum noted': {
+      const { kind: _, ...told } = fact;
+      const key = sumKey(fact.operation, fact.sum, fact.place);
+      return { ...job, sums: grow(job.sums, key, { ...told, ...signed }) };
+    }
     case 'run step logged': {
       const { kind: _, ...told } = fact;
       return { ...job, runLog: [...job.runLog, { ...told, ...signed }] };
@@ -268,6 +275,7 @@ const owned = (job: Job): Job =>
         orders: new Map(job.orders),
         packs: new Map(job.packs),
         answers: new Map(job.answers),
+        sums: new Map(job.sums),
         done: new Map(job.done),
       };
 

@@ -192,6 +192,17 @@ const shapes = {
       .exactOptional(),
   }),
   'operation reopened': z.strictObject({ operation: words, why: note }),
+  'sum noted': z.strictObject({
+    operation: words,
+    sum: words,
+    place: words.exactOptional(),
+    inputs: z
+      .array(z.strictObject({ key: words, text: plain(5000), from: plain(1000).exactOptional() }))
+      .max(100),
+    found: z.array(z.strictObject({ key: words, text: plain(1000) })).max(500),
+    fitted: note.exactOptional(),
+    note,
+  }),
   'run step logged': z.strictObject({
     speed: typed,
     load: typed,
@@ -254,6 +265,7 @@ export const facts = factReader<Fact>({
     now(shapes['operation done']),
   ],
   'operation reopened': [now(shapes['operation reopened'])],
+  'sum noted': [now(shapes['sum noted'])],
   'run step logged': [now(shapes['run step logged'])],
   'handed over': [now(shapes['handed over'])],
 });

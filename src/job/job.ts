@@ -30,6 +30,9 @@ export interface FittedPack extends Signed {
   readonly shims: readonly Typed[];
 }
 
+/** A sum of an operation, written down. */
+export type NotedSum = FactOf<'sum noted'> & Signed;
+
 /** What the owner said; `ended` once it no longer counts. */
 export type Agreement = FactOf<'owner agreed'> & Signed;
 
@@ -108,6 +111,8 @@ export interface OpenJob {
   readonly done: ReadonlyMap<string, DoneOperation>;
   /** What was signed, and undone again, oldest first. */
   readonly reopened: readonly ReopenedOperation[];
+  /** Sums of operations as they were last noted, by `sumKey`. */
+  readonly sums: ReadonlyMap<string, NotedSum>;
   readonly runLog: readonly (FactOf<'run step logged'> & Signed)[];
   readonly handedOver?: FactOf<'handed over'> & Signed;
 }

@@ -32,6 +32,7 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'assign parts': 'parts assigned',
   'fit pack': 'pack fitted',
   'answer ask': 'ask answered',
+  'note sum': 'sum noted',
   'do operation': 'operation done',
   'reopen operation': 'operation reopened',
   'log run step': 'run step logged',

@@ -22,8 +22,15 @@ const readOnIt = (job: OpenJob, operation: string, undone: ReadonlySet<string>):
     [...undone]
       .filter((name) => name !== operation)
       .flatMap((name) => {
-        const { needs = [], asks = [] } = engine.operations.get(name) ?? {};
-        return [...needs, ...asks.flatMap(({ reads }) => reads ?? [])];
+        const { needs = [], asks = [], sums = [] } = engine.operations.get(name) ?? {};
+        const given = sums.flatMap((sum) => [...sum.given.values()]);
+        return [
+          ...needs,
+          ...asks.flatMap(({ reads }) => reads ?? []),
+          ...given.flatMap((source) =>
+            source.kind === 'characteristic' || source.kind === 'list' ? source.name : [],
+          ),
+        ];
       }),
   );
   return [...readings.values()].flatMap((taken) => {
@@ -51,6 +58,7 @@ export const afterReopening = (
   return {
     ...setAside(job, keys),
     answers: without(job.answers, of),
+    sums: without(job.sums, of),
     done: without(job.done, (_, name) => names.has(name)),
     reopened: [...job.reopened, { operation, why, undone, ...signed }],
   };

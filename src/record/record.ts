@@ -28,6 +28,7 @@ import { pictureSections, recordPictures } from './sections/pictures.ts';
 import { planSection } from './sections/plan.ts';
 import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
+import { sumSections } from './sections/sums.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
 
 /** Where the plan that counts was made: when it was chosen, or when the offer was made of which it was accepted. */
@@ -81,6 +82,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...orderSections(job),
       ...fittingSections(job),
       packSection(job),
+      ...sumSections(job),
       operationSection(job),
       answerSection(job),
       ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),

@@ -7,6 +7,7 @@ import { decided } from '../../demo/jobs/finished.ts';
 import { story } from '../../demo/story.ts';
 import { measured, plan } from '../../test/job/bench.ts';
 import { groundBack } from '../../test/job/ordering.ts';
+import { asked, readyToLay } from '../../test/job/summing.ts';
 import type { Fact, JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import { seal } from '../journal/chain.ts';
@@ -152,6 +153,35 @@ describe('a record', () => {
         where: `event ${bench.events.length}`,
       },
     });
+  });
+
+  it('does not verify with a sum that does not come of its figures, or not of the engine’s own', () => {
+    const bench = readyToLay();
+    bench.done(asked(bench, '50.030 ± 0.004 mm'));
+    expect(verifyRecord(forge(bench.events, (fact) => fact)).kind).toBe('verified');
+    const forged = (change: (text: string) => string) =>
+      verifyRecord(
+        forge(bench.events, (fact) =>
+          fact.kind === 'sum noted'
+            ? {
+                ...fact,
+                inputs: fact.inputs.map((input) => ({ ...input, text: change(input.text) })),
+                found: fact.found.map((result) => ({ ...result, text: change(result.text) })),
+              }
+            : fact,
+        ),
+      );
+    for (const [from, to] of [
+      ['0.0550', '0.0450'],
+      ['49.975', '49.985'],
+    ] as const)
+      expect(forged((text) => text.replace(from, to))).toMatchObject({
+        kind: 'not verified',
+        refusal: {
+          what: expect.stringContaining('this sum does not come of what its readings give') as string,
+          where: `event ${bench.events.length}`,
+        },
+      });
   });
 
   it('does not verify with an offer or an acceptance that there could not be', async () => {

@@ -15,6 +15,7 @@ import { makeOfferTrouble, noteAgreementTrouble } from '../job/rules/offer.ts';
 import { placeOrderTrouble } from '../job/rules/order.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { takeReadingTrouble } from '../job/rules/reading.ts';
+import { sumTrouble } from '../job/rules/sum.ts';
 import { readEvents } from '../job/upcast.ts';
 import { checkChain } from '../journal/chain.ts';
 import type { Trouble } from '../journal/trouble.ts';
@@ -132,6 +133,11 @@ const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; troubl
       return {
         what: 'this could not be taken in as it is',
         trouble: acceptLineTrouble(job, { ...fact, kind: 'accept line' }),
+      };
+    case 'sum noted':
+      return {
+        what: 'this sum does not come of what its readings give',
+        trouble: sumTrouble(job, { ...fact, kind: 'note sum' }),
       };
     case 'reading taken':
       return {

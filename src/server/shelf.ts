@@ -1,7 +1,7 @@
 /** @module The shelf over HTTP: engine types. */
 import { Hono } from 'hono';
 import { z } from 'zod';
-import { readEngineType } from '../engine/read-engine-type.ts';
+import { readCheckedType } from '../job/sum/checked-engine-type.ts';
 import type { Shelf } from '../store/shelf.ts';
 import { readBody } from './read-body.ts';
 import { refusalAnswer } from './refusal-answer.ts';
@@ -18,7 +18,7 @@ export const shelfRoutes = (shelf: Shelf): Hono => {
   routes.post('/api/engine-types', async (context) => {
     const body = await readBody(context, z.object({ text: z.string() }));
     if (body.kind === 'refused') return refusalAnswer(context, 422, body.refusal);
-    const { engine, troubles } = readEngineType(body.value.text);
+    const { engine, troubles } = readCheckedType(body.value.text);
     if (engine === undefined) return context.json({ refusal: typeRefusal(troubles), troubles }, 422);
     const { id, title, version } = engine;
     await shelf.putEngineType({ id, title, version, text: body.value.text });

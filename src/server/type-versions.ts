@@ -3,8 +3,8 @@ import { type Context, Hono } from 'hono';
 import { z } from 'zod';
 import { nextVersion } from '../engine/edit/new-version.ts';
 import { type FigureApart, secondCheck } from '../engine/edit/second-check.ts';
-import { readEngineType } from '../engine/read-engine-type.ts';
 import type { Trouble } from '../engine/trouble.ts';
+import { readCheckedType } from '../job/sum/checked-engine-type.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import { measuringSheet } from '../record/measuring-sheet.ts';
 import type { Shelf, ShelvedType } from '../store/shelf.ts';
@@ -45,7 +45,7 @@ export const typeVersionRoutes = (shelf: Shelf, today: () => string): Hono => {
 
   /** Puts a text on the shelf as the version that it names, unless somebody was quicker. */
   const add = async (context: Context, newest: ShelvedType, text: string, others: object = {}) => {
-    const { engine, troubles } = readEngineType(text);
+    const { engine, troubles } = readCheckedType(text);
     if (engine === undefined) return context.json({ refusal: typeRefusal(troubles), troubles }, 422);
     const { id, title, version } = engine;
     if (!(await shelf.addEngineType({ id, title, version, text })))
@@ -68,7 +68,7 @@ export const typeVersionRoutes = (shelf: Shelf, today: () => string): Hono => {
     if (!newest) return refusalAnswer(context, 404, noType(context.req.param('id')));
     if (newest.version !== body.value.after) return refusalAnswer(context, 409, notNewest(newest));
     // Told by the lines of what was sent, before anything is written into it.
-    const { engine, troubles } = readEngineType(body.value.text);
+    const { engine, troubles } = readCheckedType(body.value.text);
     if (engine === undefined) return context.json({ refusal: typeRefusal(troubles), troubles }, 422);
     const signed = { by: body.value.by.trim(), on: today() };
     const text = nextVersion(newest.text, body.value.text, signed);
@@ -95,7 +95,7 @@ export const typeVersionRoutes = (shelf: Shelf, today: () => string): Hono => {
     const versions = await versionsOf(context);
     const asked = context.req.query('version');
     const shelved = versions.find(({ version }) => asked === undefined || String(version) === asked);
-    const { engine } = shelved ? readEngineType(shelved.text) : {};
+    const { engine } = shelved ? readCheckedType(shelved.text) : {};
     return engine
       ? context.html(measuringSheet(engine))
       : refusalAnswer(context, 404, noType(context.req.param('id')));

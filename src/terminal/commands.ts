@@ -29,6 +29,7 @@ import { serve } from './commands/serve.ts';
 import { sheet } from './commands/sheet.ts';
 import { show } from './commands/show.ts';
 import { slips } from './commands/slips.ts';
+import { sum } from './commands/sum.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { verify } from './commands/verify.ts';
@@ -57,6 +58,7 @@ export const commands: readonly TerminalCommand[] = [
   orders,
   machineShop,
   receive,
+  sum,
   doInJob,
   fit,
   instruments,

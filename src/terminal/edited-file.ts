@@ -1,7 +1,7 @@
 /** @module An engine type file after an edit: its next version, written where it is asked for, with what is wrong in it. */
 import type { EditedType } from '../engine/edit/edit-engine.ts';
 import { nextVersion } from '../engine/edit/new-version.ts';
-import { readEngineType } from '../engine/read-engine-type.ts';
+import { readCheckedType } from '../job/sum/checked-engine-type.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
 import { type Given, lastValue, type OptionSpec, type Outcome } from './command.ts';
 import { troubleLine } from './engine-file.ts';
@@ -30,7 +30,7 @@ export const editedOutcome = async (
   const next = nextVersion(before, edited.text, { by, on: world.now().slice(0, 10) });
   if (next.kind === 'refused') return next;
   const text = edited.engine === undefined ? edited.text : next.value;
-  const { engine, troubles } = readEngineType(text);
+  const { engine, troubles } = readCheckedType(text);
   const lines = [...warnings, ...troubles.map((trouble) => troubleLine(path, trouble))];
   if (!engine)
     return answer({

@@ -1,7 +1,7 @@
 /** @module An engine type file named on the command line: its text, the type it gives, and what is wrong in it. */
 import type { EngineType } from '../engine/engine-type.ts';
-import { readEngineType } from '../engine/read-engine-type.ts';
 import type { Trouble } from '../engine/trouble.ts';
+import { readCheckedType } from '../job/sum/checked-engine-type.ts';
 import { type Answer, answer, refusalText } from '../quantity/refusal.ts';
 import type { Outcome } from './command.ts';
 import { bytesOf } from './input-file.ts';
@@ -18,7 +18,7 @@ export interface EngineOnFile {
 export const engineOnFile = async (path: string, world: World): Promise<Answer<EngineOnFile>> => {
   const bytes = await bytesOf(path, world);
   if (bytes.kind === 'refused') return bytes;
-  const { engine, troubles } = readEngineType(bytes.value);
+  const { engine, troubles } = readCheckedType(bytes.value);
   return answer({ path, bytes: bytes.value, troubles, ...(engine && { engine }) });
 };
 

@@ -290,6 +290,20 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       note: words,
     }),
   ),
+  fact(
+    'sum noted',
+    fc.record({
+      operation: fc.constantFrom('lay-crankshaft', 'fit-pumps', '__proto__'),
+      sum: fc.constantFrom('clearance', '__proto__', ''),
+      place,
+      inputs: fc.array(fc.record({ key: fc.constantFrom('bore', 'shaft', '__proto__'), text: words }), {
+        maxLength: 3,
+      }),
+      found: fc.array(fc.record({ key: words, text: words }), { maxLength: 3 }),
+      fitted: words,
+      note: words,
+    }),
+  ),
   fact('run step logged', fc.record({ speed: typed, load: typed, minutes: number, note: words })),
   fact('handed over', fc.record({ to: words, note: words })),
 );

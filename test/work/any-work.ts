@@ -19,6 +19,7 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   gate: false,
   breaks: new Map(),
   cautions: [],
+  sums: [],
   ...more,
 });
 

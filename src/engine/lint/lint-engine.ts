@@ -39,9 +39,10 @@ import { tightening } from './tightening.ts';
 import { waysOpen } from './ways-open.ts';
 import { wearSide } from './wear-side.ts';
 
-type Rule = (engine: EngineType) => readonly Finding[];
+/** What is wrong with an engine type in one respect. */
+export type Rule = (engine: EngineType) => readonly Finding[];
 
-const rules: readonly Rule[] = [
+const ownRules: readonly Rule[] = [
   knownNames,
   noDuplicates,
   engineForm,
@@ -82,8 +83,8 @@ const rules: readonly Rule[] = [
 ];
 
 /** Everything that the rules find in an engine type, errors first. */
-export const lintEngine = (engine: EngineType): readonly Finding[] => {
-  const findings = rules.flatMap((rule) => rule(engine));
+export const lintEngine = (engine: EngineType, more: readonly Rule[] = []): readonly Finding[] => {
+  const findings = [...ownRules, ...more].flatMap((rule) => rule(engine));
   return [
     ...findings.filter(({ weight }) => weight === 'error'),
     ...findings.filter(({ weight }) => weight === 'warning'),

@@ -9,11 +9,15 @@ import { textOf } from '../input-file.ts';
 import { didYouMean } from '../nearest.ts';
 import { plain } from '../plain.ts';
 import { jobRequests } from '../requests/job-request.ts';
-import { keysText, readValues } from '../requests/read-values.ts';
+import { keysText, readSomeValues, readValues } from '../requests/read-values.ts';
 import { readRequests } from '../requests/request-file.ts';
+import type { JobRequest } from '../requests/typed-request.ts';
 import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
 
 const names = jobRequests.map(({ name }) => name);
+
+const helpLine = (one: JobRequest): string =>
+  `  ${one.name} ${keysText(one.keys)}${'others' in one ? ` ${one.others}` : ''}`;
 
 type Asking = (job: OpenJob) => Answer<readonly Request[]>;
 
@@ -28,7 +32,16 @@ const asTyped = (given: Given): Answer<Asking> => {
       'endfloat do',
       didYouMean(command, names, `the commands are ${names.join(', ')}`),
     );
-  const values = readValues(words, asked.keys, `endfloat do ${plain(name)} ${asked.name}`);
+  const where = `endfloat do ${plain(name)} ${asked.name}`;
+  if ('ask' in asked) {
+    const typed = readSomeValues(words, asked.keys, where);
+    if (typed.kind === 'refused') return typed;
+    return answer((job) => {
+      const request = asked.ask(typed.value.values, typed.value.others, job);
+      return request.kind === 'refused' ? request : answer([request.value]);
+    });
+  }
+  const values = readValues(words, asked.keys, where);
   if (values.kind === 'refused') return values;
   return answer((job) => {
     const request = readRequest({ kind: asked.kind, ...asked.body(values.value, job) });
@@ -50,7 +63,7 @@ export const doInJob: TerminalCommand = {
   name: 'do',
   summary: 'ask things of a job: take a reading, note a finding, fit a pack, sign an operation …',
   usage: ['do JOB COMMAND key=value…', 'do JOB --requests FILE'],
-  about: `Commands and their keys:\n${jobRequests.map(({ name, keys }) => `  ${name} ${keysText(keys)}`).join('\n')}\nA plan is chosen with endfloat choose. A file of requests, in JSON, is carried out whole or not at all.\nExit code 1 when the job refuses.`,
+  about: `Commands and their keys:\n${jobRequests.map(helpLine).join('\n')}\nA plan is chosen with endfloat choose. A file of requests, in JSON, is carried out whole or not at all.\nExit code 1 when the job refuses.`,
   options: [
     ...signingOptions,
     { name: 'requests', value: 'FILE', says: 'requests as JSON, a list or one a line; - is standard input' },

@@ -6,6 +6,7 @@ import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOr
 import { operationRequests } from './operation-requests.ts';
 import { orderRequests } from './order-requests.ts';
 import { partRequests } from './part-requests.ts';
+import { sumRequest } from './sum-request.ts';
 import type { JobRequest } from './typed-request.ts';
 import { given, together, type Values, word } from './values.ts';
 
@@ -147,6 +148,7 @@ export const jobRequests: readonly JobRequest[] = [
   ...partRequests,
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
   ...operationRequests,
+  sumRequest,
   {
     name: 'log-run-step',
     kind: 'log run step',

@@ -7,7 +7,7 @@ import { readRequests } from './request-file.ts';
 
 const read = (name: string, ...words: readonly string[]) => {
   const request = jobRequests.find((one) => one.name === name);
-  if (!request) throw new Error(`no request ${name}`);
+  if (!request || 'ask' in request) throw new Error(`no request ${name} of keys alone`);
   const values = readValues(words, request.keys, name);
   if (values.kind === 'refused') return values;
   // None of those asked here looks at the job.

@@ -1,12 +1,12 @@
 /** @module The engine type as text, with what is wrong in it by line and column. */
 import { useMemo } from 'react';
-import { readEngineType } from '../../engine/read-engine-type.ts';
+import { readCheckedType } from '../../job/sum/checked-engine-type.ts';
 import { Field } from '../shell/field.tsx';
 import { TroubleTable } from './trouble-table.tsx';
 import type { TypeSheetProps } from './type-sheet-props.ts';
 
 export const AsText = ({ draft }: TypeSheetProps) => {
-  const { troubles } = useMemo(() => readEngineType(draft.text), [draft.text]);
+  const { troubles } = useMemo(() => readCheckedType(draft.text), [draft.text]);
   return (
     <>
       <div role="status">

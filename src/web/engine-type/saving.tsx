@@ -1,7 +1,7 @@
 /** @module Saves what was changed in an engine type as its next version, or drops it. */
 import { useMemo } from 'react';
 import { Button } from 'react-aria-components';
-import { readEngineType } from '../../engine/read-engine-type.ts';
+import { readCheckedType } from '../../job/sum/checked-engine-type.ts';
 import type { EngineTypeListed } from '../jobs/workshop-lists.ts';
 import { announce } from '../shell/announce.ts';
 import { Refused } from '../shell/refused.tsx';
@@ -17,7 +17,7 @@ const stands = (draft: Draft, errors: number, warnings: number): string => {
 
 export const Saving = ({ newest, draft }: { readonly newest: EngineTypeListed; readonly draft: Draft }) => {
   const saving = useSaving(newest.id);
-  const { engine, troubles } = useMemo(() => readEngineType(draft.text), [draft.text]);
+  const { engine, troubles } = useMemo(() => readCheckedType(draft.text), [draft.text]);
   const errors = troubles.filter(({ weight }) => weight === 'error').length;
   const save = async () => {
     const done = await saving.mutateAsync({ text: draft.text, after: draft.after, by: whoNow().actor });

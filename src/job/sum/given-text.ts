@@ -1,0 +1,176 @@
+/** @module What the job gives to an input of a sum, and where it comes from; or what must be done before it can. */
+import type { EngineType } from '../../engine/engine-type.ts';
+import type { Fastener } from '../../engine/fastener.ts';
+import type { GivenInput } from '../../engine/operation-sum.ts';
+import { figureText, shownIn } from '../../engine/shown-in.ts';
+import { limitsOf } from '../../measure/limits.ts';
+import { coverageFactor } from '../../quantity/coverage.ts';
+import { formatFigure } from '../../quantity/figure.ts';
+import { typedText } from '../../quantity/typed.ts';
+import { covariance, standardUncertainty } from '../../quantity/uncertain.ts';
+import type { OpenJob } from '../job.ts';
+import { type GivenText, listedText, pumpsText } from './given-lists.ts';
+import { measuredValue, valueWithSpread } from './measured-value.ts';
+import { type SumPlace, sumKey } from './sum-places.ts';
+
+const given = (text: string, from: string): GivenText => ({ kind: 'given', text, from });
+const first = (says: string, remedy: string): GivenText => ({ kind: 'first', says, remedy });
+
+/** As few digits as say it: nothing was measured here. */
+const plainly = (value: number): string => String(Number(value.toPrecision(9)));
+
+const engineText = (engine: EngineType, of: Extract<GivenInput, { kind: 'engine' }>['of']): string => {
+  switch (of) {
+    case 'stroke':
+      return `${plainly(engine.stroke)} mm`;
+    case 'rod':
+      return `${plainly(engine.rod)} mm`;
+    case 'pin-offset':
+      return `${plainly(engine.pinOffset)} mm`;
+    case 'cylinders':
+      return String(engine.cylinders);
+    case 'firing-order':
+      return engine.firingOrder.join('-');
+    default:
+      return of satisfies never;
+  }
+};
+
+/** Undefined where the manual does not say it. */
+const fastenerText = (
+  fastener: Fastener,
+  of: Extract<GivenInput, { kind: 'fastener' }>['of'],
+): string | undefined => {
+  switch (of) {
+    case 'thread':
+      return `M${plainly(fastener.diameter)}x${plainly(fastener.pitch)}`;
+    case 'diameter':
+      return `${plainly(fastener.diameter)} mm`;
+    case 'class':
+      return fastener.class;
+    case 'state':
+      return fastener.threadState;
+    case 'torque': {
+      const last = fastener.stages.findLast((stage) => stage.kind === 'torque');
+      return last && typedText(last.printed);
+    }
+    case 'holes':
+      return fastener.holes?.map(({ name, x, y }) => `${name} ${plainly(x)} ${plainly(y)}`).join(', ');
+    case 'order':
+      return typeof fastener.order === 'object' ? fastener.order.join(' ') : undefined;
+    case 'least-friction':
+      return plainly(fastener.friction[0]);
+    case 'greatest-friction':
+      return plainly(fastener.friction[1]);
+    default:
+      return of satisfies never;
+  }
+};
+
+const limitText = (job: OpenJob, { name, is }: Extract<GivenInput, { kind: 'limit' }>): GivenText => {
+  const characteristic = job.sheet.engine.characteristics.get(name);
+  const limits = limitsOf(job.sheet, name);
+  const bound = limits?.new[is];
+  if (!characteristic || bound === undefined)
+    return first(`the manual gives no ${is} for ${characteristic?.title ?? name}`, 'correct the engine type');
+  const printed = limits?.printed[`new.${is}`];
+  return given(
+    printed ? typedText(printed) : figureText(bound, shownIn(characteristic)),
+    `${is} ${characteristic.title} as made, ${characteristic.source ?? job.sheet.engine.source}`,
+  );
+};
+
+const instrumentText = (
+  job: OpenJob,
+  { name, of }: Extract<GivenInput, { kind: 'instrument' }>,
+): GivenText => {
+  // The one brought last is the one in the hand.
+  const instrument = [...job.sheet.instruments.values()].filter(({ kind }) => kind === name).at(-1);
+  if (!instrument) return first(`no ${name} was brought`, `bring the ${name} that it is read with`);
+  const figure = {
+    'permissible-error': instrument.permissibleError,
+    resolution: instrument.resolution,
+    repeatability: instrument.repeatability,
+  }[of];
+  return given(typedText(figure), `${of.replace('-', ' ')} of ${instrument.name}, by the register`);
+};
+
+const ofSum = (
+  job: OpenJob,
+  { name, result }: Extract<GivenInput, { kind: 'sum' }>,
+  { operation, place }: SumPlace,
+): GivenText => {
+  const noted =
+    job.sums.get(sumKey(operation.name, name, place?.id)) ??
+    job.sums.get(sumKey(operation.name, name, undefined));
+  const found = noted?.found.find(({ key }) => key === result);
+  const title = operation.sums.find((sum) => sum.name === name)?.title ?? name;
+  return found
+    ? given(found.text, `${result.replaceAll('-', ' ')} of “${title}”`)
+    : first(`“${title}” is not noted`, 'do that sum first, and write it into the journal');
+};
+
+/** The error that two inputs share, cut so that it is never more than either ± holds. */
+const sharedText = (
+  job: OpenJob,
+  { by }: Extract<GivenInput, { kind: 'shared' }>,
+  at: SumPlace,
+): GivenText => {
+  const values = by.map((key) => {
+    const source = at.sum.given.get(key);
+    return source?.kind === 'characteristic' ? measuredValue(job, source, at.place) : undefined;
+  });
+  const [a, b] = values;
+  if (a?.kind === 'missing') return first(a.says, a.remedy);
+  if (b?.kind === 'missing') return first(b.says, b.remedy);
+  const from = 'the influences that both readings share';
+  if (!a || !b) return given('0 mm', from);
+  const common = Math.min(
+    Math.sqrt(Math.max(0, covariance(a.value, b.value))),
+    standardUncertainty(a.value),
+    standardUncertainty(b.value),
+  );
+  const tenths = Math.floor(common * coverageFactor(0.95, Infinity) * 1e4);
+  return given(`${formatFigure(tenths / 1e4, 4)} mm`, from);
+};
+
+/** What the job gives to one input of a sum at a place; undefined where it is asked of the fitter. */
+export const givenText = (job: OpenJob, at: SumPlace, key: string): GivenText | undefined => {
+  const source = at.sum.given.get(key);
+  if (source === undefined) return undefined;
+  const { engine } = job.sheet;
+  const manual = `by the manual, ${at.sum.source ?? engine.source}`;
+  switch (source.kind) {
+    case 'text':
+      return given(source.text, manual);
+    case 'characteristic': {
+      const found = measuredValue(job, source, at.place);
+      return found.kind === 'missing'
+        ? first(found.says, found.remedy)
+        : given(valueWithSpread(found.value, engine.characteristics.get(source.name)), found.from);
+    }
+    case 'limit':
+      return limitText(job, source);
+    case 'engine':
+      return given(engineText(engine, source.of), `by the manual, ${engine.source}`);
+    case 'fastener': {
+      const fastener = engine.fasteners.get(source.name);
+      const text = fastener && fastenerText(fastener, source.of);
+      return fastener && text !== undefined
+        ? given(text, `${fastener.title}, by the manual, ${fastener.source ?? engine.source}`)
+        : first(`the engine type gives no ${source.of} of ${source.name}`, 'correct the engine type');
+    }
+    case 'list':
+      return listedText(job, source);
+    case 'pumps':
+      return pumpsText(job, source);
+    case 'instrument':
+      return instrumentText(job, source);
+    case 'sum':
+      return ofSum(job, source, at);
+    case 'shared':
+      return sharedText(job, source, at);
+    default:
+      return source satisfies never;
+  }
+};

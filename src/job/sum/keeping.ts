@@ -1,0 +1,79 @@
+/** @module Whether what came of a sum keeps what the manual asks of it, by the rule of the job. */
+import type { Kept, OperationSum } from '../../engine/operation-sum.ts';
+import { ruleOf } from '../../measure/sheet.ts';
+import type { Verdict } from '../../measure/verdict-model.ts';
+import { weigh } from '../../measure/weigh.ts';
+import { coverageFactor } from '../../quantity/coverage.ts';
+import { typedText } from '../../quantity/typed.ts';
+import { uncertain } from '../../quantity/uncertain.ts';
+import { findUnit, stepToCore, toCore } from '../../quantity/unit.ts';
+import type { Reckoned, Result } from '../../reckon/reckoning.ts';
+import { knownText, unitText } from '../../reckon/result-text.ts';
+import type { OpenJob } from '../job.ts';
+
+export interface KeptHere {
+  /** Of the result. */
+  readonly key: string;
+  readonly verdict: Verdict;
+  /** `clearance 0.051 ± 0.006 mm, to be 0.040 mm to 0.090 mm`. */
+  readonly says: string;
+}
+
+/** `cylinder.2.bump` as it is read aloud: `cylinder 2: bump`; the point of a figure stays. */
+export const resultTitle = (key: string): string =>
+  key
+    .replaceAll('-', ' ')
+    .replaceAll(/(?<=[a-z])\.(?=\d)/g, ' ')
+    .replaceAll(/\.(?=[a-z])/g, ': ');
+
+/** A result as it is written down: `0.0510 ± 0.0055 mm`. */
+export const resultText = (result: Result): string => {
+  const { value, spread } = knownText(result, coverageFactor(0.95, Infinity));
+  return `${value}${spread === undefined ? '' : ` ± ${spread}`} ${unitText(result)}`.trim();
+};
+
+const asked = ({ printed, is }: Kept): string => {
+  const { least, greatest } = printed;
+  const words = is?.join(' or ');
+  if (words !== undefined) return words;
+  if (least && greatest) return `${typedText(least)} to ${typedText(greatest)}`;
+  return least ? `${typedText(least)} at least` : greatest ? `${typedText(greatest)} at most` : 'told';
+};
+
+const escaped = (text: string): string => text.replaceAll(/[.+?^${}()|[\]\\]/g, '\\$&');
+
+/** Whether a result's key is one that a limit is for. */
+export const isKeptBy = (pattern: string, key: string): boolean =>
+  pattern === key ||
+  (pattern.includes('*') && new RegExp(`^${escaped(pattern).replaceAll('*', '[^.]+')}$`).test(key));
+
+const verdictOn = (job: OpenJob, { is, bounds }: Kept, result: Result): Verdict => {
+  if (is) return is.includes(String(result.value)) ? 'within' : 'outside';
+  const unit = findUnit(result.unit);
+  if (typeof result.value === 'string' || unit.kind === 'refused') return 'not yet known';
+  const size = uncertain(
+    toCore(result.value, unit.value),
+    'the sum',
+    Math.abs(stepToCore(result.u ?? 0, unit.value)),
+  );
+  return weigh(size, { new: bounds, goesBack: bounds, printed: {} }, ruleOf(job.sheet)).verdict;
+};
+
+/** Every result that something is asked of, with its verdict; one that the sum does not give is not yet known. */
+export const keptHere = (job: OpenJob, { keeps }: OperationSum, { results }: Reckoned): readonly KeptHere[] =>
+  keeps.flatMap((kept): readonly KeptHere[] => {
+    const found = Object.entries(results).filter(([key]) => isKeptBy(kept.result, key));
+    if (found.length === 0)
+      return [
+        {
+          key: kept.result,
+          verdict: 'not yet known',
+          says: `${resultTitle(kept.result)}, to be ${asked(kept)}, does not come of what is given`,
+        },
+      ];
+    return found.map(([key, result]) => ({
+      key,
+      verdict: verdictOn(job, kept, result),
+      says: `${resultTitle(key)} ${resultText(result)}, to be ${asked(kept)}`,
+    }));
+  });
