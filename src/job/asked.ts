@@ -1,6 +1,7 @@
 /** @module What an operation asks, place by place, and how it was answered. */
 import type { Ask, Operation } from '../engine/engine-type.ts';
 import type { AnsweredAsk, OpenJob } from './job.ts';
+import { scopeOf } from './scope.ts';
 
 /** Under which an answer stands: one for each operation, ask and place. */
 export const answerKey = ({
@@ -20,7 +21,8 @@ export interface AskedAt {
 
 /** All that an operation asks, in its order, place by place. */
 export const askedOf = (job: OpenJob, operation: Operation): readonly AskedAt[] => {
-  const places = [...job.sheet.engine.places.values()].filter(({ kind }) => kind === operation.at);
+  const worked = scopeOf(job).placesAt(operation.name, operation.at ?? '');
+  const places = [...job.sheet.engine.places.values()].filter(({ id }) => worked.has(id));
   const at = (ask: Ask, place?: string, title?: string): AskedAt => {
     const answered = job.answers.get(
       answerKey({ operation: operation.name, ask: ask.name, ...(place && { place }) }),

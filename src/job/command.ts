@@ -11,6 +11,7 @@ export type Request =
   | Asked<'booked in', 'book in'>
   | Asked<'slip chances brought', 'bring slip chances'>
   | Asked<'former overhaul brought', 'bring former overhaul'>
+  | Asked<'scope set', 'set scope'>
   | Asked<'instrument brought', 'bring instrument'>
   | Asked<'reading taken', 'take reading'>
   | Asked<'reading struck out', 'strike out reading'>

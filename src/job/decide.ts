@@ -28,6 +28,7 @@ import { assignPartsTrouble, measurePartTrouble, setPartAsideTrouble } from './r
 import { strikeOutPictureTrouble, takePictureTrouble } from './rules/picture.ts';
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
+import { setScopeTrouble } from './rules/scope.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 import { noteSumTrouble } from './rules/sum.ts';
 
@@ -43,6 +44,8 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return bringSlipChancesTrouble(request);
     case 'bring former overhaul':
       return bringFormerTrouble(job, request);
+    case 'set scope':
+      return setScopeTrouble(job, request);
     case 'bring instrument':
       return bringInstrumentTrouble(job, request);
     case 'take reading':

@@ -119,6 +119,16 @@ export type Fact =
   | { readonly kind: 'slip chances brought'; readonly chances: readonly SlipChance[] }
   /** How the engine was left when it was last in the shop. */
   | ({ readonly kind: 'former overhaul brought' } & FormerOverhaul)
+  | {
+      /** How far this overhaul goes; nothing to reach and nothing as well: the whole engine, as where none was set. */
+      readonly kind: 'scope set';
+      /** Places or kinds of place. */
+      readonly reach: readonly string[];
+      /** Operations that are done as well. */
+      readonly also?: readonly string[];
+      /** Why, and who wanted it so. */
+      readonly says: string;
+    }
   | { readonly kind: 'instrument brought'; readonly instrument: Instrument }
   | {
       readonly kind: 'reading taken';

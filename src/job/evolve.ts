@@ -56,6 +56,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
       ...(booked.rule && isSound(booked.rule) && { rule: booked.rule }),
       ...(hoursRun.kind === 'answer' && { hoursRun: hoursRun.value }),
     },
+    scopes: [],
     slipChances: [],
     takenBy: new Map(),
     struckOut: [],
@@ -152,6 +153,10 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     case 'former overhaul brought': {
       const { kind: _, ...former } = fact;
       return { ...job, sheet: { ...job.sheet, former } };
+    }
+    case 'scope set': {
+      const { kind: _, ...told } = fact;
+      return { ...job, scopes: [...job.scopes, { ...told, ...signed }] };
     }
     case 'instrument brought': {
       const instruments = grow(job.sheet.instruments, fact.instrument.name, fact.instrument);

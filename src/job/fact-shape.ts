@@ -95,6 +95,11 @@ const shapes = {
       )
       .max(20_000),
   }),
+  'scope set': z.strictObject({
+    reach: z.array(words).max(400),
+    also: z.array(words).max(400).exactOptional(),
+    says: note,
+  }),
   'instrument brought': z.strictObject({ instrument: instrumentShape }),
   'reading taken': z.strictObject({
     cell,
@@ -225,6 +230,7 @@ export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
   'slip chances brought': [now(shapes['slip chances brought'])],
   'former overhaul brought': [now(shapes['former overhaul brought'])],
+  'scope set': [now(shapes['scope set'])],
   'instrument brought': [
     // Before masters, certificates and checks were written down.
     now(z.strictObject({ instrument: instrumentFirst })),

@@ -7,8 +7,10 @@ import type { Lacking } from './hold/lacking.ts';
 import { lackingParts } from './hold/parts.ts';
 import { lackingProof } from './hold/proof.ts';
 import { lackingRenewed } from './hold/renewed.ts';
+import { beyondScope } from './hold/scope.ts';
 import { lackingSums } from './hold/sums.ts';
 import type { DoneOperation, OpenJob } from './job.ts';
+import { operationsIn } from './scope.ts';
 
 export type Standing =
   | { readonly kind: 'done'; readonly signed: DoneOperation }
@@ -42,13 +44,14 @@ const lackingOf = (job: OpenJob, operation: Operation): readonly Lacking[] => {
 export const standingOf = (job: OpenJob, operation: Operation): Standing => {
   const signed = job.done.get(operation.name);
   if (signed !== undefined) return { kind: 'done', signed };
-  const lacking = lackingOf(job, operation);
+  const beyond = beyondScope(job, operation);
+  const lacking = beyond.length > 0 ? beyond : lackingOf(job, operation);
   return lacking.length === 0 ? { kind: 'open' } : { kind: 'held', lacking };
 };
 
-/** Every operation of the engine type, in its order, with how it stands. */
+/** Every operation of this job, in the order of the engine type, with how it stands. */
 export const operationsOf = (job: OpenJob): readonly OperationStanding[] =>
-  [...job.sheet.engine.operations.values()].map((operation) => ({
+  operationsIn(job).map((operation) => ({
     operation,
     standing: standingOf(job, operation),
   }));

@@ -26,6 +26,8 @@ export interface PictureStruckOut extends Signed {
   readonly why: string;
 }
 
+export type SetScope = FactOf<'scope set'> & Signed;
+
 export interface FittedPack extends Signed {
   readonly shims: readonly Typed[];
 }
@@ -77,6 +79,8 @@ export interface OpenJob {
   readonly booked: Booked;
   /** Engine type, instruments, readings that count, sizes found. */
   readonly sheet: Sheet;
+  /** How far the overhaul was to go, each time that it was set, oldest first; none: the whole engine. */
+  readonly scopes: readonly SetScope[];
   /** Those that differ from the usual ones. */
   readonly slipChances: readonly SlipChance[];
   readonly takenBy: ReadonlyMap<string, Signed>;

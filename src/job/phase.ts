@@ -4,8 +4,11 @@ import { cellTitle } from './cell-title.ts';
 import type { Job, OpenJob } from './job.ts';
 import { standingOffer } from './offer.ts';
 import { orderSteps } from './order/order-steps.ts';
+import { pumpPlaces } from './pumps.ts';
+import { operationsIn } from './scope.ts';
 import { toMeasure } from './to-measure.ts';
 import { undone } from './undone.ts';
+import { unplanned } from './unplanned.ts';
 
 export const phaseNames = ['Book in', 'Strip', 'Measure', 'Decide', 'Build', 'Run', 'Hand over'] as const;
 export type PhaseName = (typeof phaseNames)[number];
@@ -27,7 +30,7 @@ const phase = (name: PhaseName, of: number, left: readonly string[]): Phase => {
 };
 
 const count = (job: OpenJob, phases: readonly Operation['phase'][]): number =>
-  [...job.sheet.engine.operations.values()].filter((one) => phases.includes(one.phase)).length;
+  operationsIn(job).filter((one) => phases.includes(one.phase)).length;
 
 const when = (left: boolean, words: string): readonly string[] => (left ? [words] : []);
 
@@ -43,17 +46,17 @@ const measure = (job: OpenJob): Phase => {
 const decide = (job: OpenJob): Phase => {
   const offer = standingOffer(job);
   const to = offer === undefined || offer.accepted ? 'the plan' : `offer ${offer.number}`;
+  const anew = unplanned(job) !== undefined;
   const orders = orderSteps(job);
   return phase('Decide', 2 + orders.of, [
-    ...when(job.plan === undefined && offer === undefined, 'choose a plan'),
-    ...when(job.agreed === undefined, `have the owner agree to ${to}`),
+    ...when((job.plan === undefined && offer === undefined) || anew, 'choose a plan'),
+    ...when(job.agreed === undefined || anew, `have the owner agree to ${to}`),
     ...orders.left,
   ]);
 };
 
 const build = (job: OpenJob): Phase => {
-  const { engine } = job.sheet;
-  const pumps = [...engine.places.values()].filter(({ kind }) => kind === engine.pumpTiming?.at);
+  const pumps = pumpPlaces(job);
   const bare = pumps.filter(({ id }) => !job.packs.has(id));
   return phase('Build', count(job, ['build', 'set']) + pumps.length, [
     ...undone(job, ['build', 'set']),

@@ -1,5 +1,6 @@
 /** @module A job's question to the plan, and the plan it then chooses as the journal keeps it: options with their reasons. */
 
+import { placesOf } from '../measure/scheme.ts';
 import type { Demands, Option, Plan } from '../plan/plan-model.ts';
 import type { PlanQuestion } from '../plan/question.ts';
 import { hours } from '../quantity/brand.ts';
@@ -9,6 +10,7 @@ import { isCracked } from './finding-words.ts';
 import type { OpenJob } from './job.ts';
 import { arrivalFindings } from './order/arrival-findings.ts';
 import { orderedOptions } from './order/ordered-options.ts';
+import { scopeOf } from './scope.ts';
 
 const hoursIn = (typed: Typed | undefined): number | undefined => {
   const read = typed && amountOf(typed, 'time');
@@ -24,9 +26,27 @@ export const demandsOf = ({ booked }: Pick<OpenJob, 'booked'>): Demands => {
   };
 };
 
+/** What this job does not open. */
+const leftOutOf = (job: Pick<OpenJob, 'sheet' | 'done' | 'scopes'>): Pick<PlanQuestion, 'leftOut'> => {
+  const { whole, open, inQuestion } = scopeOf(job);
+  if (whole) return {};
+  const { places, characteristics } = job.sheet.engine;
+  const judgements = [...characteristics.values()].flatMap((characteristic) =>
+    placesOf(job.sheet.engine, characteristic)
+      .filter(({ id }) => !inQuestion(characteristic.name, id))
+      .map(({ id }) => `${characteristic.name}|${id}`),
+  );
+  return {
+    leftOut: {
+      places: new Set([...places.keys()].filter((id) => !open.has(id))),
+      judgements: new Set(judgements),
+    },
+  };
+};
+
 /** @param demands  as booked, where nobody asks otherwise */
 export const planQuestionOf = (
-  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings' | 'orders' | 'done'>,
+  job: Pick<OpenJob, 'booked' | 'sheet' | 'findings' | 'orders' | 'done' | 'scopes'>,
   demands: Demands = demandsOf(job),
 ): PlanQuestion => ({
   sheet: job.sheet,
@@ -46,6 +66,7 @@ export const planQuestionOf = (
   demands,
   done: [...job.done.keys()],
   ordered: orderedOptions(job),
+  ...leftOutOf(job),
 });
 
 /** `machine to 0.25, by Grindle & Wick`. */

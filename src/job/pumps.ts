@@ -9,6 +9,7 @@ import { chooseShims, type PackSet, type ShimPack, type ShimQuestion } from '../
 import { shimsInAll } from './box.ts';
 import { cellTitle } from './cell-title.ts';
 import type { OpenJob } from './job.ts';
+import { scopeOf } from './scope.ts';
 
 /** A pack as it is, against the pack needed; errors are missing as long as the need is not known. */
 export interface PackAgainstNeed {
@@ -118,13 +119,21 @@ const chosenFor = (question: ShimQuestion): Answer<PackSet> => {
   return lastChosen.set;
 };
 
+/** The places of the pumps that are timed by shims in this job: those that come off, or whose depth is to be proved. */
+export const pumpPlaces = (job: OpenJob): readonly Place[] => {
+  const { pumpTiming: timing, places } = job.sheet.engine;
+  if (timing === undefined) return [];
+  const { open, inQuestion } = scopeOf(job);
+  return [...places.values()].filter(
+    ({ kind, id }) => kind === timing.at && (open.has(id) || inQuestion(timing.depth, id)),
+  );
+};
+
 /** The pumps that are timed by shims, with what is needed, found and fitted; nothing is chosen for them. */
 export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
   const timing = job.sheet.engine.pumpTiming;
   if (timing === undefined) return [];
-  return [...job.sheet.engine.places.values()]
-    .filter(({ kind }) => kind === timing.at)
-    .map((place) => pumpOf(job, timing, place));
+  return pumpPlaces(job).map((place) => pumpOf(job, timing, place));
 };
 
 /**

@@ -10,6 +10,7 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'book in': 'booked in',
   'bring slip chances': 'slip chances brought',
   'bring former overhaul': 'former overhaul brought',
+  'set scope': 'scope set',
   'bring instrument': 'instrument brought',
   'take reading': 'reading taken',
   'strike out reading': 'reading struck out',

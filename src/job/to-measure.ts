@@ -4,6 +4,7 @@ import { measuredFor } from '../engine/measured-for.ts';
 import { type Cell, cellKey } from '../measure/reading.ts';
 import { entryOrder } from '../measure/scheme.ts';
 import type { OpenJob } from './job.ts';
+import { scopeOf } from './scope.ts';
 
 /** Those that prove the build and judge no part: taken when the engine goes together, not at the strip. */
 const builtOnly = (engine: EngineType): ReadonlySet<string> => {
@@ -45,8 +46,11 @@ export interface ToMeasure {
 }
 
 /** How far measuring for the decision has come. */
-export const toMeasure = ({ sheet }: OpenJob): ToMeasure => {
-  const cells = cellsForDecision(sheet.engine);
+export const toMeasure = (job: OpenJob): ToMeasure => {
+  const { sheet } = job;
+  const { whole, inQuestion } = scopeOf(job);
+  const all = cellsForDecision(sheet.engine);
+  const cells = whole ? all : all.filter(({ cell }) => inQuestion(cell.characteristic, cell.place));
   return {
     of: cells.length,
     left: cells.filter(({ key }) => !sheet.readings.has(key)).map(({ cell }) => cell),

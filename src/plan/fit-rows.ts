@@ -17,10 +17,14 @@ export const fitRows = (options: readonly Option[], wanted: number | undefined):
 };
 
 /** Hours of the fits among chosen options, Infinity where none shortens them. */
-export const fitHours = (chosen: readonly Option[]): number => {
+const fitHours = (chosen: readonly Option[]): number => {
   const ids = new Set(chosen.map(({ id }) => id));
   return Math.min(
     Number.POSITIVE_INFINITY,
     ...chosen.flatMap(({ fits = [] }) => fits.filter((fit) => ids.has(fit.with)).map(({ hours }) => hours)),
   );
 };
+
+/** Hours that chosen options last together; 0 where nothing is chosen, since then nothing is promised. */
+export const hoursTogether = (chosen: readonly Option[]): number =>
+  chosen.length === 0 ? 0 : Math.min(fitHours(chosen), ...chosen.map(({ hours }) => hours));

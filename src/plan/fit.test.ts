@@ -4,7 +4,7 @@ import { wornAs, wornQuillfeather } from '../../test/engines/worn-quillfeather.t
 import { judge } from '../measure/judge.ts';
 import { hours } from '../quantity/brand.ts';
 import { highsSolver } from '../solver/highs.ts';
-import { fitHours } from './fit-rows.ts';
+import { hoursTogether } from './fit-rows.ts';
 import { optionsOf } from './options.ts';
 import { planEngine } from './plan.ts';
 import type { Demands } from './plan-model.ts';
@@ -76,8 +76,8 @@ describe('a new shell on a used journal', () => {
     const { options } = optionsOf(question);
     const shells = shellsOf(question);
     const mains = options.find(({ id }) => id === oneFit?.with);
-    expect(fitHours(shells && mains ? [shells, mains] : [])).toBe(oneFit?.hours);
-    expect(fitHours(shells ? [shells] : [])).toBe(Number.POSITIVE_INFINITY);
+    expect(hoursTogether(shells && mains ? [shells, mains] : [])).toBe(oneFit?.hours);
+    expect(hoursTogether(shells ? [shells] : [])).toBe(shells?.hours);
   });
 
   it('is not planned where the hours wanted lie between those of the fit and of the parts', async () => {

@@ -10,7 +10,8 @@ import { openTo } from './open-to.ts';
 import type { Barred, Option } from './plan-model.ts';
 import { putBack } from './put-back.ts';
 import type { PlanQuestion } from './question.ts';
-import { judgingPlaces, type Slot, slotsOf } from './slot.ts';
+import { judgingPlaces, type Slot } from './slot.ts';
+import { slotsIn, unopenedBar } from './unopened.ts';
 import { atPrices } from './what-if.ts';
 
 export interface Options {
@@ -187,6 +188,11 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
     question.sheet.engine.offers.filter((offer) => offer.component === component.name),
   );
   for (const offer of offers) {
+    const unopened = unopenedBar(question, slot, offer, (other) => sizeNow(question, other));
+    if (unopened !== undefined) {
+      bar(`${offerWords(offer)}: ${unopened}`);
+      continue;
+    }
     const found = openTo(question, slot, offer, size);
     switch (found.kind) {
       case 'open':
@@ -208,7 +214,7 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
 };
 
 export const optionsOf = (question: PlanQuestion): Options => {
-  const all = slotsOf(question.sheet.engine).map((slot) => optionsOfSlot(question, slot));
+  const all = slotsIn(question).map((slot) => optionsOfSlot(question, slot));
   return {
     options: atPrices(
       withFits(

@@ -4,12 +4,12 @@ import { conflictOf } from './conflict.ts';
 import { besideOptions } from './cost.ts';
 import { type Effort, stoppedAt } from './effort.ts';
 import { finderOf } from './finder.ts';
-import { fitHours, fitRows } from './fit-rows.ts';
+import { fitRows, hoursTogether } from './fit-rows.ts';
 import { modelOf } from './model.ts';
 import { optionsOf } from './options.ts';
 import type { Conflict, NotYet, Option, Plan, Solve, Stopped } from './plan-model.ts';
 import type { PlanQuestion } from './question.ts';
-import { slotsOf } from './slot.ts';
+import { slotsIn } from './unopened.ts';
 
 export interface Posed {
   readonly kind: 'posed';
@@ -29,11 +29,13 @@ export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Pos
   const { engine } = question.sheet;
   const { options, barred, missing } = optionsOf(question);
   if (missing.length > 0) return { kind: 'not yet', missing };
-  const slots = slotsOf(engine);
+  const slots = slotsIn(question);
   const model = modelOf(engine, slots, options, question.demands);
   const find = finderOf(slots, model, solve, effort);
   const fits = options.flatMap(({ fits: own = [] }) => own.map(({ hours }) => hours));
   const lives = [...new Set([...options.map(({ hours }) => hours), ...fits])].sort((a, b) => a - b);
+  // Where there is nothing to decide, the one plan promises nothing.
+  if (slots.length === 0) lives.push(0);
   /** Fits that wear out sooner are ruled out by rows; without any, options alone tell how long a plan lasts. */
   const known = new Map([[0, find]]);
   const findLasting = (hours: number): FindBest => {
@@ -59,7 +61,7 @@ export const posed = (question: PlanQuestion, solve: Solve, effort: Effort): Pos
       setUps: besideOptions(chosen),
       cents,
       days: Math.max(0, ...chosen.map(({ days }) => days)),
-      hours: Math.min(fitHours(chosen), ...chosen.map(({ hours }) => hours)),
+      hours: hoursTogether(chosen),
       newParts: chosen.reduce((sum, { newParts }) => sum + newParts, 0),
       bound: cents,
       provedBy,

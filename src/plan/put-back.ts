@@ -73,7 +73,10 @@ export const putBack = (question: PlanQuestion, slot: Slot): PutBack => {
       !mayGoBack && name === component.name && slot.places.some(({ id }) => id === place),
   );
   if (found) return { kind: 'barred', says: `found at ${found.place}: ${found.says}` };
-  const judged = judgedOf(question.sheet, slot);
+  const judged = judgedOf(question.sheet, slot).filter(
+    ({ verdict, characteristic, place }) =>
+      verdict !== 'not yet known' || question.leftOut?.judgements.has(`${characteristic}|${place}`) !== true,
+  );
   for (const verdict of ['outside', 'not yet known', 'unsure'] as const) {
     const such = judged.filter((each) => each.verdict === verdict);
     const first = such[0];

@@ -1,4 +1,5 @@
 /** @module What a plan is asked about: the measured engine, what was found on it, how long it ran, what is wanted. */
+import type { PlaceId } from '../engine/engine-type.ts';
 import type { Sheet } from '../measure/sheet.ts';
 import type { Hours } from '../quantity/brand.ts';
 import type { Demands } from './plan-model.ts';
@@ -24,6 +25,12 @@ export interface PlanQuestion {
   readonly demands: Demands;
   /** Names of operations done, each of which may have disturbed something. */
   readonly done?: readonly string[];
+  /** What a partial overhaul does not open; nothing where the whole engine is in question. */
+  readonly leftOut?: {
+    readonly places: ReadonlySet<PlaceId>;
+    /** Characteristics at places that are not to be read, as `characteristic|place`. */
+    readonly judgements: ReadonlySet<string>;
+  };
   /** Ids of options that are ordered already, and cost nothing more. */
   readonly ordered?: readonly string[];
 }

@@ -5,6 +5,7 @@ import { svgText } from '../drawing/svg.ts';
 import type { JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
+import { judgedIn } from '../job/judged.ts';
 import { doubtsOf } from '../measure/doubts.ts';
 import { judgeAll } from '../measure/judge.ts';
 import type { Judged } from '../measure/verdict-model.ts';
@@ -28,6 +29,7 @@ import { pictureSections, recordPictures } from './sections/pictures.ts';
 import { planSection } from './sections/plan.ts';
 import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
+import { scopeSection } from './sections/scope.ts';
 import { sumSections } from './sections/sums.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
 
@@ -60,10 +62,13 @@ const changed = (now: Judged, then: Judged | undefined): boolean =>
 export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel => {
   const { sheet, booked, head } = job;
   const found = asFound(job, events);
-  const judgedThen = judgeAll(found.sheet);
-  const judged = judgeAll(sheet);
+  const judgedThen = judgedIn(job, found.sheet);
+  const judged = judgedIn(job);
+  const then = new Map(judgedThen.map((one) => [`${one.characteristic}|${one.place}`, one]));
   // What is no longer known, since another part is here, was not measured again.
-  const again = judged.filter((one, at) => one.value !== undefined && changed(one, judgedThen[at]));
+  const again = judged.filter(
+    (one) => one.value !== undefined && changed(one, then.get(`${one.characteristic}|${one.place}`)),
+  );
   const doubts = doubtsOf(sheet);
   return {
     title: `Record of overhaul ${booked.number}: ${sheet.engine.title}`,
@@ -71,6 +76,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
     heading: headingOf(job),
     sections: [
       deviationSection(job, { judged, again }, doubts),
+      ...scopeSection(job),
       foundSection(found, judgedThen),
       builtSection(job, again),
       doubtSection(job, doubts),

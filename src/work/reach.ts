@@ -1,10 +1,11 @@
 /** @module Reaching a place: the least that must come off, what that spoils, and what is to be fitted and set again. */
 import type { Component, EngineType, OneUse, Operation } from '../engine/engine-type.ts';
 import { chooseName } from '../engine/nearest-name.ts';
-import { workBefore } from '../engine/work-before.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { doneAgain, spoiltBy } from './done-again.ts';
 import { orderOf } from './order.ts';
 import { precedenceOf } from './precedence.ts';
+import { wayTo } from './way-to.ts';
 
 export interface Reach {
   /** The place or kind of place, for reading aloud. */
@@ -27,59 +28,6 @@ type Engine = Pick<
   EngineType,
   'operations' | 'placeKinds' | 'places' | 'oneUse' | 'components' | 'couplings'
 >;
-
-/** Sets of operations, each of which lays the kind of place open; one of them is enough. */
-const waysTo = ({ operations }: Engine, kind: string): readonly (readonly Operation[])[] => {
-  const strip = [...operations.values()].filter(({ phase }) => phase === 'strip');
-  const there = strip.filter(({ at, removes }) => at === kind || removes.includes(kind));
-  if (there.length > 0) return there.map((operation) => [operation]);
-  const hiding = [...operations.values()].filter(({ covers }) => covers.includes(kind));
-  const parts = new Set(hiding.flatMap(({ fits }) => fits));
-  const opening = strip.filter(({ removes }) => removes.some((part) => parts.has(part)));
-  return opening.length > 0 ? [opening] : [];
-};
-
-const minutesOf = (operations: Iterable<Operation>): number =>
-  [...operations].reduce((sum, { minutes }) => sum + (minutes ?? 0), 0);
-
-/** What is left to do of some operations and all before them. */
-const leftOf = (
-  engine: Engine,
-  way: readonly Operation[],
-  done: ReadonlySet<string>,
-): readonly Operation[] => {
-  const names = new Set(way.flatMap(({ name }) => [name, ...workBefore(engine, name)]));
-  return [...engine.operations.values()].filter(({ name }) => names.has(name) && !done.has(name));
-};
-
-/**
- * What is to be done again once some parts came off: what fits them or renews what was spoilt, what rests on that and fits nothing itself, and
- * the settings that stand directly before any of it, up to the first start.
- */
-const doneAgain = (
-  engine: Engine,
-  off: ReadonlySet<string>,
-  spoilt: ReadonlySet<string>,
-): ReadonlySet<string> => {
-  const back = [...engine.operations.values()].filter(({ phase }) => phase !== 'strip');
-  const again = new Set(
-    back
-      .filter(
-        ({ fits, renews }) => fits.some((part) => off.has(part)) || renews.some((one) => spoilt.has(one)),
-      )
-      .map(({ name }) => name),
-  );
-  const resting = back.filter(({ fits }) => fits.length === 0);
-  for (let before = -1; before !== again.size; ) {
-    before = again.size;
-    for (const { name, after } of resting) if (after.some((one) => again.has(one))) again.add(name);
-  }
-  const settings = back.filter(({ phase, fits }) => phase === 'set' && fits.length === 0);
-  const setUp = back.filter(({ name, phase }) => phase !== 'run' && again.has(name));
-  const before = new Set(setUp.flatMap(({ after }) => after));
-  for (const { name } of settings) if (before.has(name)) again.add(name);
-  return again;
-};
 
 const renewedBy = ({ couplings, components }: Engine, strip: ReadonlySet<string>): readonly Component[] =>
   [...components.values()].filter(({ name }) =>
@@ -111,10 +59,7 @@ export const reach = (
     const known = [...engine.placeKinds.keys(), ...engine.places.keys()];
     return refuse(`there is no place ${asked.slice(0, 64)}`, 'order of work', chooseName(asked, known));
   }
-  const ways = waysTo(engine, kind.name).map((way) => leftOf(engine, way, done));
-  const [least] = ways
-    .map((left) => ({ left, minutes: minutesOf(left) }))
-    .sort((a, b) => a.left.length - b.left.length || a.minutes - b.minutes);
+  const least = wayTo(engine, kind.name, done);
   if (least === undefined)
     return refuse(
       `no operation of the strip takes ${kind.title} off or lays it open`,
@@ -123,9 +68,7 @@ export const reach = (
     );
   const strip = new Set(least.left.map(({ name }) => name));
   const off = new Set(least.left.flatMap(({ removes }) => removes));
-  const spoilt = [...engine.oneUse.values()].filter(({ disturbedBy }) =>
-    disturbedBy.some((name) => strip.has(name)),
-  );
+  const spoilt = spoiltBy(engine, strip);
   const again = doneAgain(engine, off, new Set(spoilt.map(({ name }) => name)));
   const inOrder = (names: ReadonlySet<string>): readonly Operation[] =>
     orderOf(precedenceOf(engine.operations, ({ name }) => names.has(name)));

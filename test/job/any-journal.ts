@@ -99,6 +99,13 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       ),
     }),
   ),
+  fact(
+    'scope set',
+    fc.record({
+      reach: fc.array(fc.oneof(place, fc.constantFrom('head', 'pump', 'main')), { maxLength: 3 }),
+      says: words,
+    }),
+  ),
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),
   fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),

@@ -14,6 +14,7 @@ describe('the order list of a plan', () => {
         const lists = orderListOf({
           sheet: question.sheet,
           done: new Map(),
+          scopes: [],
           orders: new Map(),
           plan: {
             choices: chosen.map(({ slot, id, reason, cents }) => ({ slot, option: id, says: reason, cents })),

@@ -1,17 +1,18 @@
 /** @module What an operation asks and nobody has answered as it should be: as found, counts that balance, proofs by looking. */
 import type { Ask, Operation } from '../../engine/engine-type.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
-import { cellsOf, placesOf } from '../../measure/scheme.ts';
+import { cellsOf } from '../../measure/scheme.ts';
 import { type AskedAt, answerKey, askedOf } from '../asked.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
+import { placesInQuestion, scopeOf } from '../scope.ts';
 import { type Lacking, lacking } from './lacking.ts';
 
 const unread = (job: OpenJob, { ask, place }: AskedAt): readonly Cell[] => {
   const { engine, readings } = job.sheet;
   const reads = engine.characteristics.get(ask.reads ?? '');
   if (reads === undefined) return [];
-  const places = place === undefined ? placesOf(engine, reads).map(({ id }) => id) : [place];
+  const places = place === undefined ? placesInQuestion(job, reads).map(({ id }) => id) : [place];
   return places
     .flatMap((at) => cellsOf(engine, reads.name, at))
     .filter((cell) => !readings.has(cellKey(cell)));
@@ -22,7 +23,7 @@ const hasPicture = (job: OpenJob, operation: string, place: string | undefined):
 
 /** Words for two counts that should be one. */
 const unbalanced = (job: OpenJob, ask: Ask, count: number | undefined): Lacking | undefined => {
-  if (ask.like === undefined) return undefined;
+  if (ask.like === undefined || !scopeOf(job).operations.has(ask.like.operation)) return undefined;
   const other = job.answers.get(answerKey(ask.like))?.count;
   const title = job.sheet.engine.operations.get(ask.like.operation)?.title ?? ask.like.operation;
   const there = { kind: 'operation', operation: ask.like.operation } as const;

@@ -4,11 +4,12 @@ import type { Characteristic, Operation } from '../../engine/engine-type.ts';
 import { measuredFor } from '../../engine/measured-for.ts';
 import { workBefore } from '../../engine/work-before.ts';
 import type { OpenJob } from '../job.ts';
+import { scopeOf } from '../scope.ts';
 import { type Lacking, outOfOrder } from './lacking.ts';
 import { lackingProofOf } from './proof.ts';
 
 export const lackingBefore = (job: OpenJob, operation: Operation): readonly Lacking[] =>
-  operation.after
+  (scopeOf(job).before.get(operation.name) ?? [])
     .filter((name) => !job.done.has(name))
     .map((name) => {
       const title = job.sheet.engine.operations.get(name)?.title ?? name;
@@ -23,8 +24,11 @@ export const lackingBefore = (job: OpenJob, operation: Operation): readonly Lack
 /** Proofs of hold points that were passed over, and that nobody comes to any more afterwards. */
 export const lackingUnderCover = (job: OpenJob, operation: Operation): readonly Lacking[] => {
   const { engine } = job.sheet;
+  const { operations } = scopeOf(job);
   if (operation.covers.length === 0) return [];
-  const passedOver = [...workBefore(engine, operation.name)].filter((name) => !job.done.has(name));
+  const passedOver = [...workBefore(engine, operation.name)].filter(
+    (name) => operations.has(name) && !job.done.has(name),
+  );
   if (passedOver.length === 0) return [];
   const hidden = ({ name, at }: Pick<Characteristic, 'name' | 'at'>): boolean =>
     operation.covers.includes(name) || operation.covers.includes(at);

@@ -2,10 +2,11 @@
 import type { EngineType, Operation } from '../../engine/engine-type.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
 import { judge } from '../../measure/judge.ts';
-import { cellsOf, placesOf } from '../../measure/scheme.ts';
+import { cellsOf } from '../../measure/scheme.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
+import { placesInQuestion } from '../scope.ts';
 import { type GoTo, type Lacking, lacking } from './lacking.ts';
 
 const wayTo = (engine: EngineType, { place, characteristic, cells, missing }: Judged): GoTo | undefined => {
@@ -52,7 +53,9 @@ export const lackingProofOf = (job: OpenJob, names: readonly string[]): readonly
   const { engine } = job.sheet;
   const judged = names.flatMap((name) => {
     const needed = engine.characteristics.get(name);
-    return needed === undefined ? [] : placesOf(engine, needed).map(({ id }) => judge(job.sheet, name, id));
+    return needed === undefined
+      ? []
+      : placesInQuestion(job, needed).map(({ id }) => judge(job.sheet, name, id));
   });
   const left = judged.flatMap((one) => unproved(engine, one) ?? []);
   if (left.length > 0) return left;

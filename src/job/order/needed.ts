@@ -86,7 +86,9 @@ const offered = (engine: EngineType, alike: readonly [Chosen, ...Chosen[]]): Nee
 };
 
 /** In the order of the engine type: components, then what is used but once. Nothing where no plan is chosen. */
-export const neededLines = (job: Pick<OpenJob, 'sheet' | 'plan' | 'done'>): readonly NeededLine[] => {
+export const neededLines = (
+  job: Pick<OpenJob, 'sheet' | 'plan' | 'done' | 'scopes'>,
+): readonly NeededLine[] => {
   const { engine } = job.sheet;
   if (job.plan === undefined) return [];
   const chosen = chosenOf(job);

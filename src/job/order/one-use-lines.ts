@@ -8,7 +8,7 @@ export const oneUseTitle = 'gaskets, seals and other one-use items';
 
 /** Exact, in hundredths, in the order of the engine type. What is ordered already costs nothing more. */
 export const oneUseLines = (
-  job: Pick<OpenJob, 'sheet' | 'done' | 'orders'>,
+  job: Pick<OpenJob, 'sheet' | 'done' | 'orders' | 'scopes'>,
   choices: readonly Chosen[],
 ): readonly OneUseLine[] =>
   oneUseNeeded(job, decidedBy(choices)).map(({ item, count }) => {

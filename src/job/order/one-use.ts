@@ -4,6 +4,7 @@ import { operandPlace } from '../../measure/expression.ts';
 import { slotsOf } from '../../plan/slot.ts';
 import type { OpenJob } from '../job.ts';
 import type { Choice } from '../offer.ts';
+import { operationsIn, scopeOf } from '../scope.ts';
 
 /** What is decided of a slot, as far as it bears on other parts. */
 interface Decided {
@@ -30,19 +31,22 @@ export interface OneUseNeeded {
 /** As it stands on an order. */
 export const oneUseLineOf = ({ name }: OneUse): string => `one-use:${name}`;
 
+type Stripped = Pick<OpenJob, 'sheet' | 'done' | 'scopes'>;
+
 /** Where no operation of the strip is signed, the shop signs none, and all of it is taken as done. */
-const strippedOf = ({ sheet, done }: Pick<OpenJob, 'sheet' | 'done'>): ((operation: string) => boolean) => {
-  const strip = [...sheet.engine.operations.values()].filter(({ phase }) => phase === 'strip');
+const strippedOf = (job: Stripped): ((operation: string) => boolean) => {
+  const { done } = job;
+  const strip = operationsIn(job).filter(({ phase }) => phase === 'strip');
   const signed = strip.some(({ name }) => done.has(name));
   return (operation) => done.has(operation) || (!signed && strip.some(({ name }) => name === operation));
 };
 
-const placesAt = (engine: EngineType, kind: string): readonly string[] =>
+const placesOfKind = (engine: EngineType, kind: string): readonly string[] =>
   [...engine.places.values()].filter((place) => place.kind === kind).map(({ id }) => id);
 
 /** The item's own places that belong to some places of a part: by number, or all of them. */
 const placesWith = (engine: EngineType, item: OneUse, places: readonly string[]): readonly string[] => {
-  const own = placesAt(engine, item.at);
+  const own = placesOfKind(engine, item.at);
   return places.flatMap((id) => {
     const place = engine.places.get(id);
     const at = place === undefined ? '' : operandPlace(engine, place, item.at);
@@ -57,12 +61,10 @@ const placesWith = (engine: EngineType, item: OneUse, places: readonly string[])
  * @param decided  what the plan does with each slot
  * @returns each item that is needed at all, in the order of the engine type, with its places, count, price and why
  */
-export const oneUseNeeded = (
-  job: Pick<OpenJob, 'sheet' | 'done'>,
-  decided: readonly Decided[],
-): readonly OneUseNeeded[] => {
+export const oneUseNeeded = (job: Stripped, decided: readonly Decided[]): readonly OneUseNeeded[] => {
   const { engine } = job.sheet;
   const stripped = strippedOf(job);
+  const { placesAt } = scopeOf(job);
   const slots = slotsOf(engine);
   const renewed = slots.filter(({ name }) =>
     decided.some(({ slot, does }) => slot === name && does !== 'put back'),
@@ -71,7 +73,7 @@ export const oneUseNeeded = (
     const spoiling = item.disturbedBy.filter(stripped);
     const bringing = renewed.filter(({ component }) => item.renewedWith.includes(component.name));
     const places = new Set([
-      ...(spoiling.length > 0 ? placesAt(engine, item.at) : []),
+      ...spoiling.flatMap((name) => [...placesAt(name, item.at)]),
       ...bringing.flatMap((slot) =>
         placesWith(
           engine,

@@ -28,7 +28,7 @@ export interface SupplierList {
 }
 
 /** What orders are listed from. */
-type Ordering = Pick<OpenJob, 'sheet' | 'plan' | 'done' | 'orders'>;
+type Ordering = Pick<OpenJob, 'sheet' | 'plan' | 'done' | 'orders' | 'scopes'>;
 
 /** Which places, and how many pieces, the first so many orders leave over. */
 const leftAfter = (job: Ordering, needed: NeededLine, before: number) => {

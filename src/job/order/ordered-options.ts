@@ -24,7 +24,7 @@ export const orderedOptions = (job: Pick<OpenJob, 'sheet' | 'orders'>): readonly
 
 /** In words: `main bearing shells: new, 0.25, order O-2 to Ashlar Parts`. What has come and goes back in is used. */
 export const orderedUnused = (
-  job: Pick<OpenJob, 'sheet' | 'orders' | 'done'>,
+  job: Pick<OpenJob, 'sheet' | 'orders' | 'done' | 'scopes'>,
   choices: readonly Pick<Choice, 'slot' | 'option'>[],
 ): readonly string[] => {
   const { engine } = job.sheet;

@@ -5,7 +5,7 @@ import { decidedBy, type OneUseNeeded, oneUseNeeded } from './one-use.ts';
 
 /** None for a part that neither the strip spoilt nor the plan brings. */
 export const renewedBy = (
-  job: Pick<OpenJob, 'sheet' | 'done' | 'plan'>,
+  job: Pick<OpenJob, 'sheet' | 'done' | 'plan' | 'scopes'>,
   { renews }: Operation,
 ): readonly OneUseNeeded[] =>
   renews.length === 0

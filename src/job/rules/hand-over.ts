@@ -5,6 +5,7 @@ import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
 import { undone } from '../undone.ts';
+import { unplanned } from '../unplanned.ts';
 
 /** Pumps without a fitted pack, and packs that are further off than the manual lets them be. */
 const pumpsLeft = (job: OpenJob): readonly string[] =>
@@ -16,7 +17,9 @@ const pumpsLeft = (job: OpenJob): readonly string[] =>
   });
 
 export const handOverTrouble = (job: OpenJob, asked: RequestOf<'hand over'>): Trouble => {
+  const anew = unplanned(job);
   const left = [
+    ...(anew === undefined ? [] : [anew]),
     ...(job.agreed === undefined ? ['no plan is agreed with the owner'] : []),
     ...undone(job, ['build', 'set', 'run']).map((title) => `“${title}” is not done`),
     ...pumpsLeft(job),

@@ -3,10 +3,11 @@ import { chooseName } from '../../engine/nearest-name.ts';
 import { type Trouble, trouble } from '../../journal/trouble.ts';
 import { centsTogether } from '../../plan/cost.ts';
 import { couplingRows } from '../../plan/coupling-rows.ts';
-import { fitHours, fitRows } from '../../plan/fit-rows.ts';
+import { fitRows, hoursTogether } from '../../plan/fit-rows.ts';
 import { type Options, optionsOf } from '../../plan/options.ts';
 import type { Option } from '../../plan/plan-model.ts';
-import { type Slot, slotsOf } from '../../plan/slot.ts';
+import type { Slot } from '../../plan/slot.ts';
+import { slotsIn } from '../../plan/unopened.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { planQuestionOf } from '../planning.ts';
@@ -71,7 +72,7 @@ const couplingTrouble = (job: OpenJob, slots: readonly Slot[], chosen: readonly 
 const sumTrouble = (chosen: readonly Option[], asked: Asked): Trouble => {
   const cents = centsTogether(chosen);
   const days = Math.max(0, ...chosen.map((option) => option.days));
-  const hours = Math.min(fitHours(chosen), ...chosen.map((option) => option.hours));
+  const hours = hoursTogether(chosen);
   // Two makes of browser may differ in the last digit of a logarithm.
   const sameHours = Math.abs(hours - asked.hours) <= 1e-6 * Math.abs(hours);
   return cents === asked.cents && days === asked.days && sameHours
@@ -84,10 +85,11 @@ const chosenOf = (
   job: OpenJob,
   asked: Asked,
 ): { readonly trouble: Trouble; readonly chosen: readonly Option[] } => {
-  const slots = slotsOf(job.sheet.engine);
+  const question = planQuestionOf(job);
+  const slots = slotsIn(question);
   const wrong = slotTrouble(job, slots, asked);
   if (wrong !== undefined) return { trouble: wrong, chosen: [] };
-  const open = optionsOf(planQuestionOf(job));
+  const open = optionsOf(question);
   const ids = new Set(asked.choices.map(({ option }) => option));
   const chosen = open.options.filter(({ id }) => ids.has(id));
   return { trouble: optionTrouble(open, asked) ?? couplingTrouble(job, slots, chosen), chosen };

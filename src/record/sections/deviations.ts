@@ -3,6 +3,7 @@ import type { Component } from '../../engine/engine-type.ts';
 import { cautionsOf } from '../../job/cautions.ts';
 import { decided } from '../../job/decided.ts';
 import type { OpenJob } from '../../job/job.ts';
+import { operationsIn } from '../../job/scope.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { neverZeroed } from './instruments.ts';
@@ -51,7 +52,7 @@ const notProved = (job: OpenJob, component: Component, { judged, again }: Measur
 
 /** Once the engine has gone each is named; before that they are work in hand and only counted. */
 const notDone = (job: OpenJob): readonly RecordRow[] => {
-  const left = [...job.sheet.engine.operations.values()].filter(({ name }) => !job.done.has(name));
+  const left = operationsIn(job).filter(({ name }) => !job.done.has(name));
   if (job.handedOver !== undefined)
     return left.map((operation) => row(operation.title, `not signed as done (${operation.phase})`));
   return left.length === 0 ? [] : [row('Work', `${left.length} operations are not signed as done yet`)];

@@ -1,5 +1,6 @@
 /** @module The record's head: whose bench, whose engine, which one, in what state it came and when it went. */
 import type { OpenJob } from '../../job/job.ts';
+import { scopeNow } from '../../job/scope-words.ts';
 import { ruleText } from '../../measure/decision-rule.ts';
 import { ruleOf } from '../../measure/sheet.ts';
 import { typedText } from '../../quantity/typed.ts';
@@ -20,6 +21,7 @@ export const headingOf = (job: OpenJob): readonly Line[] => {
     { name: 'Plate', says: booked.plate },
     { name: 'Hours run', says: typedText(booked.hoursRun) },
     { name: 'Complaint', says: booked.complaint },
+    ...(job.scopes.length === 0 ? [] : [{ name: 'Scope', says: scopeNow(job) }]),
     { name: 'Booked in', says: `${timeText(booked.at)}, ${booked.by}` },
     {
       name: 'Limits from',

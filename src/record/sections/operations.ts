@@ -1,7 +1,8 @@
-/** @module The record's order of work: every operation of the engine type, signed or not, what was answered, overruled, opened again. */
+/** @module The record's order of work: every operation of the job, signed or not, what was answered, overruled, opened again. */
 import type { Operation } from '../../engine/engine-type.ts';
 import { type AskedAt, askedOf } from '../../job/asked.ts';
 import type { OpenJob } from '../../job/job.ts';
+import { operationsIn } from '../../job/scope.ts';
 import { timeText } from '../figure-text.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { characteristicTitle, operationTitle } from './named.ts';
@@ -35,7 +36,7 @@ export const operationSection = (job: OpenJob): RecordSection => ({
   says: [],
   table: {
     heads: ['Part of the job', 'Operation', 'Hold point: proved first', 'Signed', 'Note'],
-    rows: [...job.sheet.engine.operations.values()].map((operation) => rowOf(job, operation)),
+    rows: operationsIn(job).map((operation) => rowOf(job, operation)),
   },
   derived: false,
 });

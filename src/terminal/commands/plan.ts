@@ -47,7 +47,10 @@ export const noPlan = (found: Exclude<Planned, { kind: 'plan' }>): Answer<Outcom
 /** With what gaskets, seals and the like add to it. */
 const priced = ({ sheet, job }: SheetSource, plan: Plan) => ({
   ...plan,
-  oneUse: oneUseLines(job ?? { sheet, done: new Map(), orders: new Map() }, choosePlan(plan).choices),
+  oneUse: oneUseLines(
+    job ?? { sheet, done: new Map(), orders: new Map(), scopes: [] },
+    choosePlan(plan).choices,
+  ),
 });
 
 const outcomeOf = (given: Given, found: Planned, source: SheetSource): Answer<Outcome> => {

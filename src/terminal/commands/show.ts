@@ -2,10 +2,10 @@
 import type { EngineType } from '../../engine/engine-type.ts';
 import { operationsOf, type Standing } from '../../job/holds.ts';
 import type { OpenJob } from '../../job/job.ts';
+import { judgedIn } from '../../job/judged.ts';
 import { phasesOf } from '../../job/phase.ts';
 import { pumpPacksOf } from '../../job/pumps.ts';
 import { doubtsOf } from '../../measure/doubts.ts';
-import { judgeAll } from '../../measure/judge.ts';
 import { settling } from '../../measure/settling.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
 import { answer } from '../../quantity/refusal.ts';
@@ -97,7 +97,7 @@ export const show: TerminalCommand = {
       if (found.kind === 'refused') return found;
       const { id, job, events } = found.value;
       const { engine } = job.sheet;
-      const judged = judgeAll(job.sheet);
+      const judged = judgedIn(job);
       const doubts = doubtsOf(job.sheet);
       const unsure = settling(job.sheet, judged, inUse(await registerNow(store)));
       const known = asked(judged).filter((one) => one.verdict !== 'not yet known');

@@ -2,7 +2,7 @@
 import type { OpenJob } from '../../job/job.ts';
 import { cellKey } from '../../measure/reading.ts';
 import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
-import { box, figure, figureOfAny, type Key, number, optional, pack, text, yesOrNo } from './keys.ts';
+import { box, figure, figureOfAny, type Key, names, number, optional, pack, text, yesOrNo } from './keys.ts';
 import { operationRequests } from './operation-requests.ts';
 import { orderRequests } from './order-requests.ts';
 import { partRequests } from './part-requests.ts';
@@ -39,6 +39,16 @@ const offerMeant = ({ offer, plan }: Values, { offers }: OpenJob): Values => {
 };
 
 export const jobRequests: readonly JobRequest[] = [
+  {
+    name: 'set-scope',
+    kind: 'set scope',
+    keys: [
+      names('reach', 'pump.1, head'),
+      optional(names('also', 'lift-flywheel')),
+      text('says', '"the owner wants the top end only"'),
+    ],
+    body: asTyped,
+  },
   {
     name: 'bring-instrument',
     kind: 'bring instrument',

@@ -75,6 +75,10 @@ const figureList = (name: string, example: string, mark: RegExp, shown: string):
     );
   });
 
+/** `pump.1, head`; nothing typed gives none. */
+export const names = (name: string, example: string): Key =>
+  key(name, `"${example}"`, (typed) => answer(parts(typed, /[,;]/)));
+
 /** `0.30mm + 0.25mm`. */
 export const pack = (name: string): Key => figureList(name, '0.30mm', /\+/, '"0.30mm + 0.25mm"');
 

@@ -44,7 +44,7 @@ export const PlanPart = ({
   readonly refusal: Refusal | undefined;
 }) => {
   const job = useJob();
-  const { sheet, findings, booked, orders, done } = job;
+  const { sheet, findings, booked, orders, done, scopes } = job;
   const { engine } = sheet;
   const { currency } = booked;
   const [demands, setDemands] = useState<Demands>(() => demandsOf(job));
@@ -53,8 +53,8 @@ export const PlanPart = ({
   const [options, setOptions] = useState(none);
 
   const question = useMemo(
-    () => planQuestionOf({ sheet, findings, booked, orders, done }, demands),
-    [sheet, findings, booked, orders, done, demands],
+    () => planQuestionOf({ sheet, findings, booked, orders, done, scopes }, demands),
+    [sheet, findings, booked, orders, done, scopes, demands],
   );
   const { planning, again } = usePlanning(useMemo(() => ({ kind: 'plan', question }), [question]));
   const answer = planning.kind === 'answered' && planning.answer.kind === 'one' ? planning.answer : undefined;
