@@ -1,5 +1,5 @@
 /** @module A bench in the browser at which somebody has signed on, and the job as the store holds it. */
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { replay } from '../../src/job/evolve.ts';
 import type { OpenJob } from '../../src/job/job.ts';
 import { openPage } from './chromium.ts';
@@ -12,8 +12,9 @@ export const openSignedOn = async (
   browser: Browser,
   actor = 'Odo Ferrick',
   bench = 'bench 2',
+  options: BrowserContextOptions = {},
 ): Promise<{ page: Page; troubles: string[] }> => {
-  const opened = await openPage(browser);
+  const opened = await openPage(browser, options);
   opened.page.setDefaultTimeout(patience);
   await opened.page
     .context()

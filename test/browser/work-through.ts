@@ -3,6 +3,8 @@ import type { Locator, Page } from 'playwright-core';
 import type { Keys } from './by-keys.ts';
 
 export interface WorkThrough {
+  /** One operation from wherever hands are: opened, all that it asks answered, signed. */
+  readonly through: (operation: string) => Promise<void>;
   /** Opens an operation from the list of its phase. */
   readonly open: (operation: string) => Promise<Locator>;
   /** Answers all that the operation in hand asks, as it should be. */
@@ -18,45 +20,72 @@ export interface Bench {
   readonly second: string;
   /** What is counted, by the name of the ask. */
   readonly counts: Readonly<Record<string, string>>;
+  /** What is read in a cell, by its title. */
+  readonly readings: ReadonlyMap<string, string>;
 }
 
 export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough => {
+  const sheetOf = (operation: string) => page.locator(`article[data-operation="${operation}"]`);
   const change = async (name: string) => {
     await keys.press(page.getByRole('button', { name: /^fitter \(change\)/ }));
     await keys.fill(page.getByLabel('Your name'), name);
     await keys.press(page.locator('form button[type="submit"]').first());
     await page.locator('.three').waitFor();
   };
-  const answerOne = async (asked: Locator) => {
-    const name = ((await asked.getAttribute('data-ask')) ?? '').split(' ')[0] ?? '';
+  const answerOne = async (key: string) => {
+    const asked = page.locator(`[data-ask="${key}"]`);
     const second = (await asked.locator('h4').textContent())?.includes('(second person)') === true;
-    const key = await asked.getAttribute('data-ask');
-    const here = page.locator(`[data-ask="${key}"]`);
     if (second) await change(bench.second);
-    const count = here.getByLabel('How many');
+    const count = asked.getByLabel('How many');
+    const name = key.split(' ')[0] ?? '';
     if ((await count.count()) > 0) await keys.fill(count, bench.counts[name] ?? '1');
-    else await keys.fill(here.getByLabel('In words'), `as found, ${name}`);
-    await keys.press(here.locator('button.first'));
+    else await keys.fill(asked.getByLabel('In words'), `as found, ${name}`);
+    await keys.press(asked.locator('button.first'));
     await page.locator(`[data-ask="${key}"][data-answered="true"]`).waitFor();
     if (second) await change(bench.fitter);
   };
+  const open = async (operation: string) => {
+    if ((await sheetOf(operation).count()) === 0) {
+      const list = page.getByRole('link', { name: /^All \d+$/ });
+      if ((await list.count()) > 0) await keys.press(list);
+      await keys.press(page.locator(`.steps > [data-operation="${operation}"]`).getByRole('link').first());
+      await sheetOf(operation).waitFor();
+    }
+    return sheetOf(operation);
+  };
+  const answer = async (sheet: Locator) => {
+    const left = sheet.locator('[data-ask][data-answered="no"]');
+    while ((await left.count()) > 0) await answerOne((await left.first().getAttribute('data-ask')) ?? '');
+  };
+  /** Goes where a reading is lacking, reads it, and comes back, until none is lacking that can be read. */
+  const readWhatIsLacking = async (sheet: Locator) => {
+    const wanted = sheet.locator('.lacking > li').filter({ hasText: ': read ' }).getByRole('button');
+    while ((await wanted.count()) > 0) {
+      await keys.press(wanted.first());
+      const entry = page.locator('.entry .big');
+      await entry.locator('input').waitFor();
+      const title = (await entry.locator('label').textContent()) ?? '';
+      await keys.fill(entry.locator('input'), bench.readings.get(title) ?? '');
+      await keys.press(page.locator('.entry button.first'));
+      await keys.press(page.locator('[data-back]'));
+      await sheet.waitFor();
+    }
+  };
+  const sign = async (sheet: Locator) => {
+    const operation = (await sheet.getAttribute('data-operation')) ?? '';
+    await keys.press(sheet.locator('.sign button.first'));
+    await sheetOf(operation).waitFor({ state: 'detached' });
+  };
   return {
     change,
-    open: async (operation) => {
-      const row = page.locator(`.steps > [data-operation="${operation}"]`);
-      await keys.press(row.getByRole('link').first());
-      const sheet = page.locator(`article[data-operation="${operation}"]`);
-      await sheet.waitFor();
-      return sheet;
-    },
-    answer: async (sheet) => {
-      const left = sheet.locator('[data-ask][data-answered="no"]');
-      while ((await left.count()) > 0) await answerOne(left.first());
-    },
-    sign: async (sheet) => {
-      const operation = await sheet.getAttribute('data-operation');
-      await keys.press(sheet.locator('.sign button.first'));
-      await page.locator(`article[data-operation="${operation}"]`).waitFor({ state: 'detached' });
+    open,
+    answer,
+    sign,
+    through: async (operation) => {
+      const sheet = await open(operation);
+      await readWhatIsLacking(sheet);
+      await answer(sheet);
+      await sign(sheet);
     },
   };
 };

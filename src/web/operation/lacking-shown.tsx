@@ -1,9 +1,11 @@
 /** @module What an operation lacks, one line each, with a way to where it is put right. */
 import { Button } from 'react-aria-components';
 import { useLocation } from 'wouter';
+import type { Operation } from '../../engine/engine-type.ts';
 import type { GoTo, Lacking } from '../../job/hold/lacking.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { useJob } from '../journal/use-desk.tsx';
+import type { SentFrom } from '../shell/back-to.tsx';
 import { addressOf } from '../shell/phases.ts';
 import { useStanding } from '../shell/standing-on.ts';
 import { addressOfOperation } from './operation-address.ts';
@@ -24,13 +26,20 @@ const addressFor = (job: OpenJob, goTo: GoTo): string => {
   }
 };
 
-export const LackingShown = ({ lacking }: { readonly lacking: readonly Lacking[] }) => {
+export const LackingShown = ({
+  operation,
+  lacking,
+}: {
+  readonly operation: Operation;
+  readonly lacking: readonly Lacking[];
+}) => {
   const job = useJob();
   const standing = useStanding();
   const [, go] = useLocation();
   const goThere = (goTo: GoTo) => {
     if (goTo.kind === 'cell') standing.goTo(goTo.cell);
-    go(addressFor(job, goTo));
+    const from: SentFrom = { address: addressOfOperation(job, operation.name), title: operation.title };
+    go(addressFor(job, goTo), { state: from });
   };
   return (
     <ul className="lacking">

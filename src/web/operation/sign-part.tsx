@@ -55,7 +55,7 @@ export const SignPart = ({
         <p>
           <strong>✕ Held.</strong> It lacks:
         </p>
-        <LackingShown lacking={standing.lacking} />
+        <LackingShown operation={operation} lacking={standing.lacking} />
         <OverrulePart operation={operation} lacking={standing.lacking} onSigned={onSigned} />
       </>
     ) : (

@@ -19,6 +19,7 @@ import { OrdersSheet } from '../order/orders-sheet.tsx';
 import { ReceivingSheet } from '../order/receiving-sheet.tsx';
 import { RunSheet } from '../run/run-sheet.tsx';
 import { StripSheet } from '../strip/strip-sheet.tsx';
+import { BackTo } from './back-to.tsx';
 import { JobMap } from './job-map.tsx';
 import { addressOf, phaseAt, phaseNamed } from './phases.ts';
 import { Phases } from './phases-bar.tsx';
@@ -137,6 +138,7 @@ const OpenJobScreen = ({
             closed. What comes now is a job of its own.
           </p>
         ) : null}
+        <BackTo />
         {slug === 'decide' ? <DecideParts at={part} /> : null}
         {work}
       </Sheet>
