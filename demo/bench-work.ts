@@ -1,7 +1,9 @@
 /** @module What recurs in every story: booking in, bringing the instruments, reading from a file, signing operations. */
 import type { EngineType, Operation } from '../src/engine/engine-type.ts';
 import type { RequestOf } from '../src/job/command.ts';
+import { tighteningsOf } from '../src/job/tighten/tightening.ts';
 import { readReadings } from '../src/measure/import-readings.ts';
+import { amountOf } from '../src/quantity/typed.ts';
 import { textOf } from './files.ts';
 import { instruments } from './instruments.ts';
 import { fitter, foreman, shop } from './people.ts';
@@ -54,9 +56,44 @@ export const readFrom = async (
       });
 };
 
-/** Signs the operations of some parts of the job, in the order of the engine type. */
+/** The first torque wrench at the bench that reaches a figure. */
+const wrenchFor = (story: Story, torque: number): string | undefined =>
+  [...story.job().sheet.instruments.values()].find(({ kind, range }) => {
+    const [least, greatest] = [amountOf(range.least, 'torque'), amountOf(range.greatest, 'torque')];
+    return (
+      kind === 'torque wrench' &&
+      least.kind === 'answer' &&
+      greatest.kind === 'answer' &&
+      least.value <= torque &&
+      torque <= greatest.value
+    );
+  })?.name;
+
+/** Pulls every joint of an operation, stage by stage and bolt by bolt in its order. */
+const tightenAll = (story: Story, by: string, operation: Operation): void => {
+  for (const { fastener, place, stages } of tighteningsOf(story.job(), operation))
+    for (const [at, { stage, left }] of stages.entries()) {
+      const wrench = stage.kind === 'torque' ? wrenchFor(story, stage.torque) : undefined;
+      story.tell(by, 4, {
+        kind: 'tighten stage',
+        operation: operation.name,
+        fastener: fastener.name,
+        place: place.id,
+        stage: at,
+        bolts: left,
+        threadState: fastener.threadState,
+        ...(wrench !== undefined && { wrench }),
+        ...(fastener.stretch && at === 0 && { boltsAre: 'new' as const }),
+        note: '',
+      });
+    }
+};
+
+/** Tightens and signs the operations of some parts of the job, in the order of the engine type. */
 export const signAll = (story: Story, by: string, phases: readonly Operation['phase'][]): void => {
-  for (const { name, phase } of story.job().sheet.engine.operations.values())
-    if (phases.includes(phase) && !story.job().done.has(name))
-      story.tell(by, 35, { kind: 'do operation', operation: name, note: '' });
+  for (const operation of story.job().sheet.engine.operations.values())
+    if (phases.includes(operation.phase) && !story.job().done.has(operation.name)) {
+      tightenAll(story, by, operation);
+      story.tell(by, 35, { kind: 'do operation', operation: operation.name, note: '' });
+    }
 };

@@ -58,17 +58,28 @@ const described = ([name, kind, ...figures]: Row): Described => {
   };
 };
 
-/** Nothing is read with these in the jobs: one is a master, one tightens, one presses springs, one weighs. */
+const wrench = (
+  name: string,
+  least: string,
+  greatest: string,
+  resolution: string,
+  permissibleError: string,
+  repeatability: string,
+): Described => ({
+  name,
+  kind: 'torque wrench',
+  range: { least: torque(least), greatest: torque(greatest) },
+  resolution: torque(resolution),
+  permissibleError: torque(permissibleError),
+  repeatability: torque(repeatability),
+});
+
+/** Nothing is read with these in the jobs: one is a master, some tighten, one presses springs, one weighs. */
 const others: readonly Described[] = [
   described(['ring-80', 'setting ring', '80.000', '80.000', '0', '0.002', '0', '']),
-  {
-    name: 'wrench-40-200',
-    kind: 'torque wrench',
-    range: { least: torque('40'), greatest: torque('200') },
-    resolution: torque('1'),
-    permissibleError: torque('8'),
-    repeatability: torque('2'),
-  },
+  wrench('wrench-8-60', '8', '60', '0.5', '2.4', '0.6'),
+  wrench('wrench-40-200', '40', '200', '1', '8', '2'),
+  wrench('wrench-100-400', '100', '400', '2', '16', '4'),
   {
     name: 'springs-0-600',
     kind: 'spring tester',

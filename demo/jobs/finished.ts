@@ -151,6 +151,9 @@ export const decided = async (solve: Solve): Promise<Story> => {
     'dial-0-12',
     'dial-0-1',
     'feelers',
+    'wrench-8-60',
+    'wrench-40-200',
+    'wrench-100-400',
   ]);
   const found = './readings/mudlark-found.csv';
   await readFrom(job, fitter, found, (characteristic) => characteristic === 'pump-pack-found');

@@ -73,6 +73,12 @@ const stretchOf = (
   return { kind: 'up to a length', longest };
 };
 
+/** Bolts on a ring go crosswise unless the file says otherwise. */
+const orderOf = ({ order, holes }: FastenerFile): Fastener['order'] => {
+  if (typeof order === 'object') return order.map((bolt) => String(bolt));
+  return order ?? (holes !== undefined && 'ring' in holes ? 'crosswise' : undefined);
+};
+
 export const fastenerOf = (reader: FigureReader, name: string, file: FastenerFile): Fastener => {
   const path = ['fasteners', name];
   const thread = threadOf(file.thread);
@@ -96,7 +102,7 @@ export const fastenerOf = (reader: FigureReader, name: string, file: FastenerFil
     stages,
     hand: file.hand,
     ...given('holes', holesOf(reader, file, [...path, 'holes'])),
-    ...given('order', typeof file.order === 'object' ? file.order.map((bolt) => String(bolt)) : file.order),
+    ...given('order', orderOf(file)),
     ...given('stretch', stretchOf(reader, file.stretch, [...path, 'stretch'])),
     ...given('renewedBy', file['renewed-by']),
     again: file.again.map((entry, index) => againOf(reader, entry, stages, [...path, 'again', index])),

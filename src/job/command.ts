@@ -36,6 +36,7 @@ export type Request =
   | Asked<'ask answered', 'answer ask'>
   | Asked<'sum noted', 'note sum'>
   | Asked<'operation done', 'do operation'>
+  | Asked<'stage tightened', 'tighten stage'>
   | Asked<'operation reopened', 'reopen operation'>
   | Asked<'run step logged', 'log run step'>
   | Asked<'handed over', 'hand over'>;

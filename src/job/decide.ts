@@ -31,6 +31,7 @@ import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
 import { setScopeTrouble } from './rules/scope.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 import { noteSumTrouble } from './rules/sum.ts';
+import { tightenStageTrouble } from './rules/tighten.ts';
 
 const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
   switch (request.kind) {
@@ -94,6 +95,8 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return noteSumTrouble(job, request);
     case 'do operation':
       return doOperationTrouble(job, request, actor);
+    case 'tighten stage':
+      return tightenStageTrouble(job, request);
     case 'reopen operation':
       return reopenOperationTrouble(job, request);
     case 'log run step':

@@ -70,6 +70,16 @@ interface PlacedParts {
   readonly parts: readonly string[];
 }
 
+/** What makes a torque wrench longer: its figures as measured. */
+export interface WrenchAdapter {
+  /** From the middle of the square to the middle of the hand. */
+  readonly wrench: Typed;
+  /** From the square to the middle of the bolt. */
+  readonly adapter: Typed;
+  /** Off the line of the wrench; straight on where it is left out. */
+  readonly angle?: Typed;
+}
+
 /** Somebody's word that an operation be done though something was lacking. */
 export interface Overruled {
   /** Who answers for it. */
@@ -256,6 +266,29 @@ export type Fact =
       readonly operation: string;
       readonly note: string;
       readonly overruled?: Overruled;
+    }
+  | {
+      /** Bolts of one joint pulled at one stage: all of them, or as many as were done before hands were called away. */
+      readonly kind: 'stage tightened';
+      readonly operation: string;
+      readonly fastener: string;
+      readonly place: string;
+      /** 0 and up. */
+      readonly stage: number;
+      /** By name, in the order in which they were pulled. */
+      readonly bolts: readonly string[];
+      /** As the threads were when they were pulled. */
+      readonly threadState: 'dry' | 'oiled' | 'compound';
+      /** The torque wrench, by its name in the job. */
+      readonly wrench?: string;
+      readonly adapter?: WrenchAdapter;
+      /** Of bolts that stretch for good. */
+      readonly boltsAre?: 'new' | 'used';
+      /** Of used ones: the longest of them, as measured. */
+      readonly longest?: Typed;
+      /** Who answers for another order than the one prescribed. */
+      readonly overruled?: { readonly by: string; readonly why: string };
+      readonly note: string;
     }
   /** It is undone again, and with it all that rested on it. */
   | { readonly kind: 'operation reopened'; readonly operation: string; readonly why: string }

@@ -17,6 +17,7 @@ import { withNewParts } from './order/new-parts.ts';
 import { afterReopening } from './reopened.ts';
 import { stockAfter } from './stock-after.ts';
 import { sumKey } from './sum/sum-places.ts';
+import { jointKey } from './tighten/joint-key.ts';
 
 export const blankJob: Job = { kind: 'blank', head: noHead };
 
@@ -73,6 +74,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     packsAtCount: new Map(),
     answers: new Map(),
     sums: new Map(),
+    tightened: new Map(),
     done: new Map(),
     reopened: [],
     runLog: [],
@@ -220,6 +222,12 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const { kind: _, ...told } = fact;
       return { ...job, answers: grow(job.answers, answerKey(fact), { ...told, ...signed }) };
     }
+    case 'stage tightened': {
+      const { kind: _, ...told } = fact;
+      const key = jointKey(fact);
+      const before = job.tightened.get(key) ?? [];
+      return { ...job, tightened: grow(job.tightened, key, [...before, { ...told, ...signed }]) };
+    }
     case 'operation done': {
       const { kind: _, operation, ...told } = fact;
       return { ...job, done: grow(job.done, operation, { ...told, ...signed }) };
@@ -281,6 +289,7 @@ const owned = (job: Job): Job =>
         packs: new Map(job.packs),
         answers: new Map(job.answers),
         sums: new Map(job.sums),
+        tightened: new Map(job.tightened),
         done: new Map(job.done),
       };
 

@@ -196,6 +196,20 @@ const shapes = {
       .strictObject({ by: words, why: note, lacking: z.array(note).min(1).max(1000) })
       .exactOptional(),
   }),
+  'stage tightened': z.strictObject({
+    operation: words,
+    fastener: words,
+    place: words,
+    stage: z.int().min(0).max(100),
+    bolts: z.array(words).min(1).max(200),
+    threadState: z.enum(['dry', 'oiled', 'compound']),
+    wrench: words.exactOptional(),
+    adapter: z.strictObject({ wrench: typed, adapter: typed, angle: typed.exactOptional() }).exactOptional(),
+    boltsAre: z.enum(['new', 'used']).exactOptional(),
+    longest: typed.exactOptional(),
+    overruled: z.strictObject({ by: words, why: note }).exactOptional(),
+    note,
+  }),
   'operation reopened': z.strictObject({ operation: words, why: note }),
   'sum noted': z.strictObject({
     operation: words,
@@ -270,6 +284,7 @@ export const facts = factReader<Fact>({
     now(operationDoneFirst),
     now(shapes['operation done']),
   ],
+  'stage tightened': [now(shapes['stage tightened'])],
   'operation reopened': [now(shapes['operation reopened'])],
   'sum noted': [now(shapes['sum noted'])],
   'run step logged': [now(shapes['run step logged'])],

@@ -7,6 +7,8 @@ import type { JobUses, Use } from '../register/in-question.ts';
 import { cellTitle } from './cell-title.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { OpenJob } from './job.ts';
+import { jointKey } from './tighten/joint-key.ts';
+import { tighteningsOf } from './tighten/tightening.ts';
 
 type Brought = ReadonlyMap<string, { readonly instrument: Instrument; readonly at: string }>;
 
@@ -29,11 +31,13 @@ const wrenchesOf = (brought: Brought): readonly string[] =>
     .filter(({ instrument }) => kindOf(instrument.kind).measures === 'torque')
     .map(({ instrument }) => instrument.name);
 
-/** Which wrench tightened a joint nobody writes down: each that was at the bench may have. */
+/** Where no stage was noted, nobody knows which wrench tightened the joint: each that was at the bench may have. */
 const joints = (job: OpenJob, { id, at, actor: by, fact }: JobEvent, brought: Brought): readonly Use[] => {
   const operation =
     fact.kind === 'operation done' ? job.sheet.engine.operations.get(fact.operation) : undefined;
   if (operation === undefined || operation.phase === 'strip') return [];
+  if (tighteningsOf(job, operation).some(({ stages }) => stages.some(({ noted }) => noted.length > 0)))
+    return [];
   return wrenchesOf(brought).map((instrument) => ({
     id,
     at,
@@ -42,6 +46,17 @@ const joints = (job: OpenJob, { id, at, actor: by, fact }: JobEvent, brought: Br
     masters: mastersOf(instrument, brought),
     where: operation.title,
   }));
+};
+
+/** A stage that was pulled with a wrench, as long as its operation was not opened again since. */
+const stage = (job: OpenJob, { id, at, actor: by, fact }: JobEvent, brought: Brought): readonly Use[] => {
+  if (fact.kind !== 'stage tightened' || fact.wrench === undefined) return [];
+  const counts = job.tightened.get(jointKey(fact))?.some((one) => one.at === at && one.stage === fact.stage);
+  const { engine } = job.sheet;
+  if (counts !== true) return [];
+  const { fastener, place, wrench: instrument } = fact;
+  const where = `${engine.fasteners.get(fastener)?.title ?? fastener}, ${engine.places.get(place)?.title ?? place}, stage ${fact.stage + 1}`;
+  return [{ id, at, by, instrument, masters: mastersOf(instrument, brought), where }];
 };
 
 const reading = (
@@ -65,6 +80,7 @@ export const usesOf = (job: OpenJob, events: readonly JobEvent[]): JobUses => {
     if (fact.kind === 'instrument brought')
       brought.set(fact.instrument.name, { instrument: fact.instrument, at });
     if (fact.kind === 'reading taken') uses.push(...reading(job, event, fact, brought));
+    if (fact.kind === 'stage tightened') uses.push(...stage(job, event, brought));
     if (fact.kind === 'operation done') uses.push(...joints(job, event, brought));
   }
   const { number } = job.booked;

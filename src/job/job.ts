@@ -71,6 +71,9 @@ export interface ReopenedOperation extends FactOf<'operation reopened'>, Signed 
   readonly undone: ReadonlyMap<string, DoneOperation>;
 }
 
+/** Bolts of one joint pulled at one stage. */
+export type TightenedStage = FactOf<'stage tightened'> & Signed;
+
 export type Booked = FactOf<'booked in'> & Signed;
 
 export interface OpenJob {
@@ -112,6 +115,8 @@ export interface OpenJob {
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;
   /** Answers to what operations ask, by `answerKey`. */
   readonly answers: ReadonlyMap<string, AnsweredAsk>;
+  /** Stages as they were noted, oldest first, by `jointKey`. */
+  readonly tightened: ReadonlyMap<string, readonly TightenedStage[]>;
   readonly done: ReadonlyMap<string, DoneOperation>;
   /** What was signed, and undone again, oldest first. */
   readonly reopened: readonly ReopenedOperation[];

@@ -35,6 +35,7 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'answer ask': 'ask answered',
   'note sum': 'sum noted',
   'do operation': 'operation done',
+  'tighten stage': 'stage tightened',
   'reopen operation': 'operation reopened',
   'log run step': 'run step logged',
   'hand over': 'handed over',

@@ -59,6 +59,7 @@ export const afterReopening = (
     ...setAside(job, keys),
     answers: without(job.answers, of),
     sums: without(job.sums, of),
+    tightened: without(job.tightened, ([first]) => first !== undefined && of(first)),
     done: without(job.done, (_, name) => names.has(name)),
     reopened: [...job.reopened, { operation, why, undone, ...signed }],
   };

@@ -31,6 +31,7 @@ import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
 import { scopeSection } from './sections/scope.ts';
 import { sumSections } from './sections/sums.ts';
+import { tighteningSections } from './sections/tightening.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
 
 /** Where the plan that counts was made: when it was chosen, or when the offer was made of which it was accepted. */
@@ -91,6 +92,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...sumSections(job),
       operationSection(job),
       answerSection(job),
+      ...tighteningSections(job),
       ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),
       runSection(job),
       instrumentSection(job),

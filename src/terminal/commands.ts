@@ -32,6 +32,7 @@ import { slips } from './commands/slips.ts';
 import { sum } from './commands/sum.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
+import { tighten } from './commands/tighten.ts';
 import { verify } from './commands/verify.ts';
 import { workOrder } from './commands/work-order.ts';
 import { workshop } from './commands/workshop.ts';
@@ -61,6 +62,7 @@ export const commands: readonly TerminalCommand[] = [
   sum,
   doInJob,
   fit,
+  tighten,
   instruments,
   register,
   inQuestion,

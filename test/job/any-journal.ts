@@ -281,6 +281,23 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     'ask answered',
     fc.record({ operation, ask: words, place, good: fc.boolean(), says: words, count: fc.nat(9) }),
   ),
+  fact(
+    'stage tightened',
+    fc.record({
+      operation,
+      fastener: fc.constantFrom('main-cap-bolts', '__proto__'),
+      place,
+      stage: fc.nat(3),
+      bolts: fc.array(fc.constantFrom('1', '2', '3'), { minLength: 1, maxLength: 3 }),
+      threadState: fc.constantFrom('dry', 'oiled', 'compound'),
+      wrench: fc.constantFrom('mic-25-50', 'none'),
+      adapter: fc.record({ wrench: typed, adapter: typed }),
+      boltsAre: fc.constantFrom('new', 'used'),
+      longest: typed,
+      overruled: fc.record({ by: words, why: words }),
+      note: words,
+    }),
+  ),
   fact('operation reopened', fc.record({ operation, why: words })),
   fact(
     'operation done',

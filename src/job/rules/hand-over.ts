@@ -4,6 +4,7 @@ import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
+import { tightenDue } from '../tighten/due.ts';
 import { undone } from '../undone.ts';
 import { unplanned } from '../unplanned.ts';
 
@@ -16,13 +17,23 @@ const pumpsLeft = (job: OpenJob): readonly string[] =>
       : [];
   });
 
+/** Joints that running has made due, beyond those whose operation is named as not done already. */
+const dueAgain = (job: OpenJob, named: readonly string[]): readonly string[] =>
+  tightenDue(job).flatMap((due) => {
+    if (due.when !== 'within the job' || due.standing !== 'due') return [];
+    const by = job.sheet.engine.operations.get(due.by)?.title ?? due.by;
+    return named.includes(by) ? [] : [`${due.fastener.title} are due to be tightened again`];
+  });
+
 export const handOverTrouble = (job: OpenJob, asked: RequestOf<'hand over'>): Trouble => {
   const anew = unplanned(job);
+  const work = undone(job, ['build', 'set', 'run']);
   const left = [
     ...(anew === undefined ? [] : [anew]),
     ...(job.agreed === undefined ? ['no plan is agreed with the owner'] : []),
-    ...undone(job, ['build', 'set', 'run']).map((title) => `“${title}” is not done`),
+    ...work.map((title) => `“${title}” is not done`),
     ...pumpsLeft(job),
+    ...dueAgain(job, work),
   ];
   const shown =
     left.length > 5 ? `${left.slice(0, 5).join('; ')}; and ${left.length - 5} more` : left.join('; ');

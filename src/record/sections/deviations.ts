@@ -10,6 +10,7 @@ import { neverZeroed } from './instruments.ts';
 import { characteristicTitle, operationTitle, placeTitle } from './named.ts';
 import { orderDeviations } from './orders.ts';
 import { packDeviations } from './packs.ts';
+import { tighteningDeviations } from './tightening.ts';
 
 /** Verdicts as they stand now, those measured again after the plan among them. */
 export interface Measured {
@@ -119,6 +120,7 @@ export const deviationSection = (
     ...poorlyHeld(job),
     ...overdue(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),
+    ...tighteningDeviations(job).map(({ name, says }) => row(name, says)),
     ...orderDeviations(job).map(({ name, says }) => row(name, says)),
     ...overruled(job),
     ...notDone(job),

@@ -1,9 +1,10 @@
 /** @module What can be asked of a job's operations in the terminal: answers, signatures, opening again. */
 import { standingOf } from '../../job/holds.ts';
 import type { OpenJob } from '../../job/job.ts';
-import { number, optional, text, yesOrNo } from './keys.ts';
+import { tighteningsOf } from '../../job/tighten/tightening.ts';
+import { figure, number, optional, text, yesOrNo } from './keys.ts';
 import type { JobRequest } from './typed-request.ts';
-import { given, type Values, word } from './values.ts';
+import { given, together, type Values, word } from './values.ts';
 
 const operation = text('operation', 'lift-head');
 
@@ -15,6 +16,43 @@ const overruling = (values: Values, job: OpenJob): Values => {
   const standing = known && standingOf(job, known);
   const lacking = standing?.kind === 'held' ? standing.lacking.map(({ says }) => says) : ['nothing'];
   return { overruled: { by, why: word(values.why), lacking } };
+};
+
+/** Bolts by name; those of the stage that are left, in order, where none are named. */
+const boltsMeant = (values: Values, job: OpenJob, stage: number): readonly string[] => {
+  const named = word(values.bolts)
+    .split(/[\s,;]+/)
+    .filter((bolt) => bolt !== '');
+  const known = job.sheet.engine.operations.get(word(values.operation));
+  if (named.length > 0 || known === undefined) return named;
+  const joint = tighteningsOf(job, known).find(
+    ({ fastener, place }) => fastener.name === values.fastener && place.id === values.place,
+  );
+  return joint?.stages[stage]?.left ?? [];
+};
+
+/** Stages are counted from 1 on paper and at the bench. */
+const tighteningAsked = (values: Values, job: OpenJob): Values => {
+  const stage = Number(values.stage) - 1;
+  const adapter = given(values, {
+    'wrench-length': 'wrench',
+    'adapter-length': 'adapter',
+    'adapter-angle': 'angle',
+  });
+  return {
+    ...given(values, { operation: 'operation', fastener: 'fastener', place: 'place' }),
+    stage,
+    bolts: boltsMeant(values, job, stage),
+    ...given(values, {
+      threads: 'threadState',
+      wrench: 'wrench',
+      'bolts-are': 'boltsAre',
+      longest: 'longest',
+    }),
+    ...together('adapter', adapter),
+    ...together('overruled', given(values, { 'overruled-by': 'by', why: 'why' })),
+    note: word(values.note),
+  };
 };
 
 export const operationRequests: readonly JobRequest[] = [
@@ -48,6 +86,28 @@ export const operationRequests: readonly JobRequest[] = [
       note: word(values.note),
       ...overruling(values, job),
     }),
+  },
+  {
+    name: 'tighten',
+    kind: 'tighten stage',
+    keys: [
+      operation,
+      text('fastener', 'head-nuts'),
+      text('place', 'head.1'),
+      number('stage', '1'),
+      optional(text('bolts', '"5 6 3 8"')),
+      text('threads', 'oiled'),
+      optional(text('wrench', 'wrench-40-200')),
+      optional(figure('wrench-length', 'length', '400mm')),
+      optional(figure('adapter-length', 'length', '60mm')),
+      optional(figure('adapter-angle', 'angle', '90deg')),
+      optional(text('bolts-are', 'new')),
+      optional(figure('longest', 'length', '58.2mm')),
+      optional(text('overruled-by', '"H. Foreman"')),
+      optional(text('why', '"nut 3 is reached from below only"')),
+      optional(text('note', '"nut 7 went home with a creak"')),
+    ],
+    body: tighteningAsked,
   },
   {
     name: 'reopen-operation',
