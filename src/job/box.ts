@@ -40,9 +40,9 @@ const everyShim = (job: OpenJob): Map<number, Tally> => {
 export const shimsInAll = (job: OpenJob): readonly BoxShim[] => listed(everyShim(job));
 
 /** Shims in the box now: as counted, plus those that came out of a pump since, less those that went in. */
-export const looseShims = (job: OpenJob, leaving?: string): readonly BoxShim[] => {
+export const looseShims = (job: OpenJob, leaving: readonly string[] = []): readonly BoxShim[] => {
   const tally = everyShim(job);
-  const fitted = new Map([...job.packs].filter(([place]) => place !== leaving));
+  const fitted = new Map([...job.packs].filter(([place]) => !leaving.includes(place)));
   addPacks(tally, fitted, -1);
   return listed(tally);
 };

@@ -14,6 +14,7 @@ import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
+import { afterPack } from './pack-after.ts';
 import { afterReopening } from './reopened.ts';
 import { stockAfter } from './stock-after.ts';
 import { sumKey } from './sum/sum-places.ts';
@@ -72,6 +73,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     assigned: new Map(),
     packs: new Map(),
     packsAtCount: new Map(),
+    packsTried: new Map(),
     answers: new Map(),
     sums: new Map(),
     tightened: new Map(),
@@ -217,7 +219,7 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     case 'parts assigned':
       return stockAfter(job, fact, id, signed);
     case 'pack fitted':
-      return { ...job, packs: grow(job.packs, fact.place, { shims: fact.shims, ...signed }) };
+      return afterPack(job, fact, signed);
     case 'ask answered': {
       const { kind: _, ...told } = fact;
       return { ...job, answers: grow(job.answers, answerKey(fact), { ...told, ...signed }) };
@@ -286,7 +288,6 @@ const owned = (job: Job): Job =>
         takenBy: new Map(job.takenBy),
         doubtsAnswered: new Map(job.doubtsAnswered),
         orders: new Map(job.orders),
-        packs: new Map(job.packs),
         answers: new Map(job.answers),
         sums: new Map(job.sums),
         tightened: new Map(job.tightened),

@@ -34,6 +34,9 @@ export interface FittedPack extends Signed {
 
 /** A sum of an operation, written down. */
 export type NotedSum = FactOf<'sum noted'> & Signed;
+export interface TriedPack extends FittedPack {
+  readonly checks: readonly Reading[];
+}
 
 /** What the owner said; `ended` once it no longer counts. */
 export type Agreement = FactOf<'owner agreed'> & Signed;
@@ -111,6 +114,8 @@ export interface OpenJob {
   /** Parts from stock that are to go to a place, by component and by place. */
   readonly assigned: ReadonlyMap<string, ReadonlyMap<string, AssignedParts>>;
   readonly packs: ReadonlyMap<string, FittedPack>;
+  /** Packs that were fitted before, with what was then read of the pump's timing, by place, oldest first. */
+  readonly packsTried: ReadonlyMap<string, readonly TriedPack[]>;
   /** The packs that were fitted when the box was last counted: their shims were not in the box. */
   readonly packsAtCount: ReadonlyMap<string, FittedPack>;
   /** Answers to what operations ask, by `answerKey`. */

@@ -1,8 +1,8 @@
-/** @module Shim packs of every pump: needed, as found, chosen from the box, and fitted, with their errors. */
+/** @module Shim packs of every pump: needed, as found, chosen from the box, fitted and checked, with their errors. */
 import type { Place } from '../engine/engine-type.ts';
 import { type PumpTiming, packNeeded } from '../engine/pump-timing.ts';
 import { judge } from '../measure/judge.ts';
-import { type Millimetres, mm, type Radians, radians } from '../quantity/brand.ts';
+import { type Millimetres, mm } from '../quantity/brand.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { lengthOf } from '../quantity/typed.ts';
 import { chooseShims, type PackSet, type ShimPack, type ShimQuestion } from '../reckon/shim-pack.ts';
@@ -21,6 +21,13 @@ export interface PackAgainstNeed {
   readonly withinTolerance?: boolean;
 }
 
+import type { AnsweredAsk, OpenJob } from './job.ts';
+import { type PackAgainstNeed, packAgainst } from './pack-against.ts';
+import { type Beyond, beyondRange } from './pack-beyond.ts';
+import { type Checked, checkedOf } from './pack-correction.ts';
+import { packLost } from './pack-lost.ts';
+import { type PumpCheck, spillCheck, thicknessOf } from './spill-check.ts';
+
 export interface FittedAgainstNeed extends PackAgainstNeed {
   /** As they were put in. */
   readonly shims: readonly Millimetres[];
@@ -34,9 +41,17 @@ export interface Pump {
   /** By the depth: datum less depth, or depth less datum. */
   readonly needed?: Millimetres;
   readonly found?: PackAgainstNeed;
+  /** Why it could not be measured as found, and who said so. */
+  readonly lost?: AnsweredAsk;
+  /** Where the pack needed is none that the pump is made to take. */
+  readonly beyond?: Beyond;
   /** From the set chosen for all pumps together. */
   readonly chosen?: ShimPack;
   readonly fitted?: FittedAgainstNeed;
+  /** By the second spill, since the pack was fitted. */
+  readonly check?: PumpCheck;
+  /** From the packs that put right what the second spill showed. */
+  readonly putRight?: ShimPack;
   /** What must come first, in words. */
   readonly missing: readonly string[];
 }
@@ -47,49 +62,41 @@ export interface PumpPacks {
   readonly pumps: readonly Pump[];
   /** Packs for all pumps together; refused, with what is missing, until they can be chosen. */
   readonly set: Answer<PackSet>;
+  /** The second checks together; missing where the engine type asks for none. */
+  readonly checked?: Checked;
 }
 
-/** Tolerances and sums of decimals meet to a rounding of the machine: a nanometre. */
-const rounding = 1e-6;
-
-const against = (
+const fittedOf = (
+  job: OpenJob,
   timing: PumpTiming,
-  thickness: Millimetres,
+  place: string,
   needed: Millimetres | undefined,
-): PackAgainstNeed => {
-  if (needed === undefined) return { thickness };
-  const error = mm(thickness - needed);
-  const sign = timing.addingShims === 'retards' ? -1 : 1;
-  return {
-    thickness,
-    error,
-    timingError: radians(sign * error * timing.rate + 0),
-    withinTolerance: Math.abs(error) <= timing.tolerance + rounding,
-  };
-};
-
-const lengthsOf = (job: OpenJob, place: string): readonly Millimetres[] | undefined =>
-  job.packs.get(place)?.shims.flatMap((shim) => {
+): FittedAgainstNeed | undefined => {
+  const pack = job.packs.get(place);
+  if (pack === undefined) return undefined;
+  const shims = pack.shims.flatMap((shim) => {
     const length = lengthOf(shim);
     return length.kind === 'answer' ? [length.value] : [];
   });
+  return { shims, ...packAgainst(timing, thicknessOf(pack.shims), needed) };
+};
 
 const pumpOf = (job: OpenJob, timing: PumpTiming, place: Place): Pump => {
   const { value: depth, missing } = judge(job.sheet, timing.depth, place.id);
   const needed = depth === undefined ? undefined : packNeeded(timing, depth.value);
   const found = timing.found === undefined ? undefined : judge(job.sheet, timing.found, place.id).value;
-  const shims = lengthsOf(job, place.id);
-  const fitted = shims && {
-    shims,
-    ...against(timing, mm(shims.reduce((sum, shim) => sum + shim, 0)), needed),
-  };
+  const lost = packLost(job, place.id);
+  const fitted = fittedOf(job, timing, place.id, needed);
+  const check = spillCheck(job, timing, place.id);
   return {
     place: place.id,
     title: place.title,
     ...(depth && { depth: mm(depth.value) }),
     ...(needed !== undefined && { needed }),
-    ...(found && { found: against(timing, mm(found.value), needed) }),
+    ...(found && { found: packAgainst(timing, mm(found.value), needed) }),
+    ...(lost && { lost }),
     ...(fitted && { fitted }),
+    ...(check && { check }),
     missing: missing.map((cell) => `read ${cellTitle(job.sheet.engine, cell)}`),
   };
 };
@@ -134,13 +141,43 @@ export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
   const timing = job.sheet.engine.pumpTiming;
   if (timing === undefined) return [];
   return pumpPlaces(job).map((place) => pumpOf(job, timing, place));
+/** The pumps that are timed by shims, with what is needed, found, fitted and checked; nothing is chosen for them. */
+export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
+  const timing = job.sheet.engine.pumpTiming;
+  if (timing === undefined) return [];
+  const pumps = [...job.sheet.engine.places.values()]
+    .filter(({ kind }) => kind === timing.at)
+    .map((place) => pumpOf(job, timing, place));
+  const needed = pumps.flatMap(({ place, needed: pack }) =>
+    pack === undefined ? [] : [[place, pack] as const],
+  );
+  const beyond = beyondRange(job, timing, new Map(needed));
+  return pumps.map((pump) => {
+    const out = beyond.get(pump.place);
+    return out === undefined ? pump : { ...pump, beyond: out };
+  });
 };
+
+const checkOf = (job: OpenJob, timing: PumpTiming, pumps: readonly Pump[]): Checked | undefined =>
+  timing.check &&
+  checkedOf(
+    job,
+    timing,
+    pumps.flatMap(({ place, title, fitted, check }) =>
+      fitted && check ? [{ place, title, thickness: fitted.thickness, check }] : [],
+    ),
+    pumps.length,
+  );
+
+const packsByPump = (set: Answer<PackSet> | undefined): ReadonlyMap<string, ShimPack> =>
+  new Map(set?.kind === 'answer' ? set.value.packs.map((pack) => [pack.pump, pack] as const) : []);
 
 /**
  * Shim packs of all pumps of a job.
  *
- * needed = datum dimension less the depth measured at the timing point, or the other way round, zero check of the gauge corrected; packs are
- * chosen from all shims there are for this engine, those already fitted included.
+ * needed = datum dimension less the depth measured at the timing point, or the other way round, zero check of the gauge
+ * corrected; packs are chosen from all shims there are for this engine, those already fitted included. What the second
+ * spill shows off is put right pump by pump, from the box and what comes out.
  *
  * @returns lengths in mm, angles in radians, positive early; what is missing in words
  * @source  the pump's manual gives datum, rate and sign; the choice is `chooseShims`
@@ -154,14 +191,15 @@ export const pumpPacksOf = (job: OpenJob): PumpPacks => {
     };
   const pumps = pumpsAsFitted(job);
   const set = setOf(job, timing, pumps);
-  if (set.kind === 'refused') return { timing, pumps, set };
-  const chosen = new Map(set.value.packs.map((pack) => [pack.pump, pack]));
+  const checked = checkOf(job, timing, pumps);
+  const [chosen, right] = [packsByPump(set), packsByPump(checked?.putRight)];
   return {
     timing,
-    set: answer(set.value),
+    set: set.kind === 'refused' ? set : answer(set.value),
+    ...(checked && { checked }),
     pumps: pumps.map((pump) => {
-      const pack = chosen.get(pump.place);
-      return pack === undefined ? pump : { ...pump, chosen: pack };
+      const [pack, other] = [chosen.get(pump.place), right.get(pump.place)];
+      return { ...pump, ...(pack && { chosen: pack }), ...(other && { putRight: other }) };
     }),
   };
 };

@@ -4,6 +4,7 @@ import { measuredFor } from '../engine/measured-for.ts';
 import { type Cell, cellKey } from '../measure/reading.ts';
 import { entryOrder } from '../measure/scheme.ts';
 import type { OpenJob } from './job.ts';
+import { packLost } from './pack-lost.ts';
 import { scopeOf } from './scope.ts';
 
 /** Those that prove the build and judge no part: taken when the engine goes together, not at the strip. */
@@ -51,8 +52,12 @@ export const toMeasure = (job: OpenJob): ToMeasure => {
   const { whole, inQuestion } = scopeOf(job);
   const all = cellsForDecision(sheet.engine);
   const cells = whole ? all : all.filter(({ cell }) => inQuestion(cell.characteristic, cell.place));
+  const { engine, readings } = job.sheet;
+  const cells = cellsForDecision(engine);
+  const lost = ({ characteristic, place }: Cell): boolean =>
+    characteristic === engine.pumpTiming?.found && packLost(job, place) !== undefined;
   return {
     of: cells.length,
-    left: cells.filter(({ key }) => !sheet.readings.has(key)).map(({ cell }) => cell),
+    left: cells.filter(({ key, cell }) => !readings.has(key) && !lost(cell)).map(({ cell }) => cell),
   };
 };

@@ -30,6 +30,7 @@ import { planSection } from './sections/plan.ts';
 import { readingSection } from './sections/readings.ts';
 import { runSection } from './sections/run-log.ts';
 import { scopeSection } from './sections/scope.ts';
+import { spillCheckSection } from './sections/spill-check.ts';
 import { sumSections } from './sections/sums.ts';
 import { tighteningSections } from './sections/tightening.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
@@ -90,6 +91,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...fittingSections(job),
       packSection(job),
       ...sumSections(job),
+      ...spillCheckSection(job),
       operationSection(job),
       answerSection(job),
       ...tighteningSections(job),

@@ -33,6 +33,7 @@ import { sum } from './commands/sum.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { tighten } from './commands/tighten.ts';
+import { timing } from './commands/timing.ts';
 import { verify } from './commands/verify.ts';
 import { workOrder } from './commands/work-order.ts';
 import { workshop } from './commands/workshop.ts';
@@ -63,6 +64,7 @@ export const commands: readonly TerminalCommand[] = [
   doInJob,
   fit,
   tighten,
+  timing,
   instruments,
   register,
   inQuestion,

@@ -56,6 +56,21 @@ const outsideRange = (timing: PumpTiming, shims: readonly Typed[], where: string
   );
 };
 
+/** Timing that was signed as proved rests on the packs as they are. */
+const provedAlready = ({ sheet, done }: OpenJob, { check }: PumpTiming): Trouble => {
+  if (check === undefined) return undefined;
+  const signed = [...sheet.engine.operations.values()].find(
+    ({ name, needs }) => needs.includes(check.of) && done.has(name),
+  );
+  return signed === undefined
+    ? undefined
+    : trouble(
+        `“${signed.title}” is signed with the packs as they are`,
+        'shim pack',
+        'open that operation again, with the reason, and fit the pack then',
+      );
+};
+
 export const fitPackTrouble = (job: OpenJob, { place, shims }: RequestOf<'fit pack'>): Trouble => {
   const timing = job.sheet.engine.pumpTiming;
   if (timing === undefined) return noPumps(job);
@@ -63,6 +78,8 @@ export const fitPackTrouble = (job: OpenJob, { place, shims }: RequestOf<'fit pa
   if (!pumps.includes(place))
     return trouble(`no pump sits at “${place}”`, 'shim pack', chooseName(place, pumps));
   const where = `shim pack, ${job.sheet.engine.places.get(place)?.title ?? place}`;
+  const proved = provedAlready(job, timing);
+  if (proved !== undefined) return proved;
   for (const shim of shims) {
     const bad = badFigure(shim, 'length', where, { above: 0 });
     if (bad !== undefined) return bad;
@@ -73,7 +90,7 @@ export const fitPackTrouble = (job: OpenJob, { place, shims }: RequestOf<'fit pa
       where,
       `use ${timing.mostShims} at most, thicker ones`,
     );
-  const lacking = notInBox(looseShims(job, place), shims);
+  const lacking = notInBox(looseShims(job, [place]), shims);
   if (lacking.length > 0)
     return trouble(
       `the box does not hold ${lacking.map(typedText).join(', ')}`,

@@ -15,11 +15,13 @@ import { headingOf } from '../../record/sections/heading.ts';
 import { slotTitle } from '../../record/sections/named.ts';
 import { packSection } from '../../record/sections/packs.ts';
 import { agreementText } from '../../record/sections/plan.ts';
+import { spillCheckSection } from '../../record/sections/spill-check.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
 import { formerText } from '../former-table.ts';
 import { plain } from '../plain.ts';
+import { sectionText } from '../section-text.ts';
 import { settlingLines } from '../settling-lines.ts';
 import { table } from '../table.ts';
 import { asked, counts, countsText, judgedJson, verdictTable } from '../verdict-table.ts';
@@ -55,14 +57,8 @@ const planTable = (engine: EngineType, job: OpenJob): string => {
   return `${table([{ head: 'Component' }, { head: 'Decided' }, { head: 'Cost', right: true }], rows)}In all ${moneyText(job.plan.cents, currency)}. ${plain(job.agreed === undefined ? 'Not agreed yet.' : `Agreed by ${agreementText(job.agreed)}.`)}\n`;
 };
 
-const packTable = (job: OpenJob): string => {
-  const { table: packs } = packSection(job);
-  if (pumpPacksOf(job).timing === undefined || packs === undefined) return '';
-  return table(
-    packs.heads.map((head) => ({ head })),
-    packs.rows.map((row) => row.cells),
-  );
-};
+const packText = (job: OpenJob): string =>
+  pumpPacksOf(job).timing === undefined ? '' : sectionText(packSection(job));
 
 const standingText = (standing: Standing): string => {
   switch (standing.kind) {
@@ -117,7 +113,8 @@ export const show: TerminalCommand = {
           block('Doubts', doubtText(job, doubts)),
           formerText(job),
           block('Plan', planTable(engine, job)),
-          block('Shim packs', packTable(job)),
+          block('Shim packs', packText(job)),
+          ...spillCheckSection(job).map((section) => block(section.title, sectionText(section))),
           block('Order of work', operationTable(job)),
         ].join(''),
         json: {
@@ -132,6 +129,7 @@ export const show: TerminalCommand = {
           plan: job.plan,
           agreed: job.agreed,
           pumps: pumpPacksOf(job).pumps,
+          timing: pumpPacksOf(job).checked,
           operations: operationsOf(job).map(({ operation, standing }) => ({
             operation: operation.name,
             ...standing,

@@ -2,7 +2,8 @@
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { errorWords, shimStack } from '../../drawing/shim-stack.ts';
-import type { FittedAgainstNeed, PackAgainstNeed, Pump, PumpPacks } from '../../job/pumps.ts';
+import type { PackAgainstNeed } from '../../job/pack-against.ts';
+import type { FittedAgainstNeed, Pump, PumpPacks } from '../../job/pumps.ts';
 import { toDegrees } from '../../quantity/brand.ts';
 import { type Refusal, refusalText } from '../../quantity/refusal.ts';
 import { Drawing } from '../drawing/drawing.tsx';
