@@ -34,6 +34,7 @@ export interface FittedPack extends Signed {
 
 /** A sum of an operation, written down. */
 export type NotedSum = FactOf<'sum noted'> & Signed;
+
 export interface TriedPack extends FittedPack {
   readonly checks: readonly Reading[];
 }

@@ -6,13 +6,13 @@ import { answerKey } from './asked.ts';
 import type { AnsweredAsk, OpenJob } from './job.ts';
 
 /** Where the pack as found is asked for. */
-export interface PackAsk {
+interface PackAsk {
   readonly operation: string;
   readonly ask: string;
 }
 
 /** The ask that wants each pack measured as found; undefined where the engine type asks for none. */
-export const packAskOf = ({ operations, pumpTiming }: EngineType): PackAsk | undefined => {
+const packAskOf = ({ operations, pumpTiming }: EngineType): PackAsk | undefined => {
   if (pumpTiming?.found === undefined) return undefined;
   for (const { name, at, asks } of operations.values())
     for (const ask of asks)

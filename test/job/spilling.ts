@@ -55,7 +55,7 @@ export const spillingEngine = sparrowbill
 
 const deg = (text: string): Typed => ({ text, unit: 'deg' });
 
-export const disc: Instrument = {
+const disc: Instrument = {
   name: 'disc',
   kind: 'protractor',
   range: { least: deg('0'), greatest: deg('360') },

@@ -53,7 +53,7 @@ const rateText = ({ rate, rateGiven, cam }: PumpTiming): string => {
 };
 
 /** A pack needed that the pump is not made to take, with where to look. */
-export const beyondText = (title: string, { says, lookAt }: Beyond): string =>
+const beyondText = (title: string, { says, lookAt }: Beyond): string =>
   `${title} ${says}. Look at: ${lookAt.join('; ')}.`;
 
 export const packSection = (job: OpenJob): RecordSection => {
