@@ -8,24 +8,12 @@ import { lengthOf } from '../quantity/typed.ts';
 import { chooseShims, type PackSet, type ShimPack, type ShimQuestion } from '../reckon/shim-pack.ts';
 import { shimsInAll } from './box.ts';
 import { cellTitle } from './cell-title.ts';
-import type { OpenJob } from './job.ts';
-import { scopeOf } from './scope.ts';
-
-/** A pack as it is, against the pack needed; errors are missing as long as the need is not known. */
-export interface PackAgainstNeed {
-  readonly thickness: Millimetres;
-  /** Thickness less needed. */
-  readonly error?: Millimetres;
-  /** The same as crank angle; positive is early (advanced). */
-  readonly timingError?: Radians;
-  readonly withinTolerance?: boolean;
-}
-
 import type { AnsweredAsk, OpenJob } from './job.ts';
 import { type PackAgainstNeed, packAgainst } from './pack-against.ts';
 import { type Beyond, beyondRange } from './pack-beyond.ts';
 import { type Checked, checkedOf } from './pack-correction.ts';
 import { packLost } from './pack-lost.ts';
+import { scopeOf } from './scope.ts';
 import { type PumpCheck, spillCheck, thicknessOf } from './spill-check.ts';
 
 export interface FittedAgainstNeed extends PackAgainstNeed {
@@ -136,18 +124,11 @@ export const pumpPlaces = (job: OpenJob): readonly Place[] => {
   );
 };
 
-/** The pumps that are timed by shims, with what is needed, found and fitted; nothing is chosen for them. */
-export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
-  const timing = job.sheet.engine.pumpTiming;
-  if (timing === undefined) return [];
-  return pumpPlaces(job).map((place) => pumpOf(job, timing, place));
 /** The pumps that are timed by shims, with what is needed, found, fitted and checked; nothing is chosen for them. */
 export const pumpsAsFitted = (job: OpenJob): readonly Pump[] => {
   const timing = job.sheet.engine.pumpTiming;
   if (timing === undefined) return [];
-  const pumps = [...job.sheet.engine.places.values()]
-    .filter(({ kind }) => kind === timing.at)
-    .map((place) => pumpOf(job, timing, place));
+  const pumps = pumpPlaces(job).map((place) => pumpOf(job, timing, place));
   const needed = pumps.flatMap(({ place, needed: pack }) =>
     pack === undefined ? [] : [[place, pack] as const],
   );

@@ -48,12 +48,10 @@ export interface ToMeasure {
 
 /** How far measuring for the decision has come. */
 export const toMeasure = (job: OpenJob): ToMeasure => {
-  const { sheet } = job;
-  const { whole, inQuestion } = scopeOf(job);
-  const all = cellsForDecision(sheet.engine);
-  const cells = whole ? all : all.filter(({ cell }) => inQuestion(cell.characteristic, cell.place));
   const { engine, readings } = job.sheet;
-  const cells = cellsForDecision(engine);
+  const { whole, inQuestion } = scopeOf(job);
+  const all = cellsForDecision(engine);
+  const cells = whole ? all : all.filter(({ cell }) => inQuestion(cell.characteristic, cell.place));
   const lost = ({ characteristic, place }: Cell): boolean =>
     characteristic === engine.pumpTiming?.found && packLost(job, place) !== undefined;
   return {
