@@ -1,6 +1,7 @@
 /** @module What recurs in every story: booking in, bringing the instruments, reading from a file, signing operations. */
 import type { EngineType, Operation } from '../src/engine/engine-type.ts';
 import type { RequestOf } from '../src/job/command.ts';
+import { homesAt } from '../src/job/hold/home.ts';
 import { tighteningsOf } from '../src/job/tighten/tightening.ts';
 import { readReadings } from '../src/measure/import-readings.ts';
 import { amountOf } from '../src/quantity/typed.ts';
@@ -89,10 +90,18 @@ const tightenAll = (story: Story, by: string, operation: Operation): void => {
     }
 };
 
-/** Tightens and signs the operations of some parts of the job, in the order of the engine type. */
+/** Scans each part that an operation fits at its own place. */
+const confirmHomes = (story: Story, by: string, operation: Operation): void => {
+  for (const { tag, place, state } of homesAt(story.job(), operation))
+    if (state.kind === 'to go back')
+      story.tell(by, 1, { kind: 'home part', part: tag.id, place, operation: operation.name });
+};
+
+/** Confirms homes, tightens and signs the operations of some parts of the job, in the order of the engine type. */
 export const signAll = (story: Story, by: string, phases: readonly Operation['phase'][]): void => {
   for (const operation of story.job().sheet.engine.operations.values())
     if (phases.includes(operation.phase) && !story.job().done.has(operation.name)) {
+      confirmHomes(story, by, operation);
       tightenAll(story, by, operation);
       story.tell(by, 35, { kind: 'do operation', operation: operation.name, note: '' });
     }

@@ -111,6 +111,7 @@ const componentOf = (reader: FigureReader, name: string, file: EngineFile): Comp
     judgedBy: from['judged-by'],
     putBack: from['put-back'],
     ...given('stays', from.stays),
+    ...given('tagged', from.tagged ?? from.stays),
     ...lifeOf(reader, from.life, [...path, 'life']),
     ...given('wearVaries', from['wear-varies']),
     ...given('sizes', from.sizes && sizesOf(reader, from.sizes, wears, [...path, 'sizes'])),

@@ -17,6 +17,15 @@ import { readLimits } from './limits.ts';
 const bookOf = <From, To>(book: Readonly<Record<string, From>>, make: (name: string, entry: From) => To) =>
   new Map(Object.entries(book).map(([name, entry]) => [name, make(name, entry)]));
 
+const placeKindOf = (name: string, file: EngineFile['places'][string]): PlaceKind => ({
+  name,
+  title: file.title,
+  count: file.count,
+  along: file.along,
+  drawn: file.drawn,
+  ...given('onePart', file['one-part']),
+});
+
 const placesOf = ({ name, title, count }: PlaceKind): readonly Place[] =>
   Array.from({ length: count }, (_, index) => ({
     id: `${name}.${index + 1}`,
@@ -60,7 +69,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
   const reader: FigureReader = { findings: [], pairs: [] };
   const length = (key: 'stroke' | 'rod' | 'pin-offset') =>
     mm(readFigure(reader, file[key], 'length', [key]).amount);
-  const placeKinds = bookOf(file.places, (name, kind) => ({ name, ...kind }));
+  const placeKinds = bookOf(file.places, placeKindOf);
   const places = [...placeKinds.values()].flatMap(placesOf);
   const engine: EngineType = {
     id: file.id,

@@ -64,6 +64,12 @@ export const componentFile = z.strictObject({
     .boolean()
     .optional()
     .describe('whether a used one goes back to its own place only, so that none from elsewhere will do'),
+  tagged: z
+    .boolean()
+    .optional()
+    .describe(
+      'whether the tag of its place hangs on it, so that the tag counts no more once it is renewed; as `stays` where nothing is said',
+    ),
   life: z
     .union([
       figure,

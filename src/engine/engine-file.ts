@@ -49,6 +49,9 @@ const placeKind = z.strictObject({
   drawn: z
     .enum(['main', 'big-end', 'bore', 'piston', 'pump', 'cam', 'head', 'thrust', 'valve', 'gear', 'other'])
     .describe('what the drawing shows there'),
+  'one-part': words
+    .optional()
+    .describe('the one part that has all of these places and comes off as a whole, for example `camshaft`'),
 });
 
 const characteristic = z.strictObject({

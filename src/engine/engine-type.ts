@@ -25,6 +25,8 @@ export interface PlaceKind {
   readonly count: number;
   readonly along: 'cylinder' | 'bearing' | 'engine';
   readonly drawn: string;
+  /** The one part that has all of these places and comes off as a whole: `camshaft`. */
+  readonly onePart?: string;
 }
 
 /** What a characteristic is a figure of. */
@@ -195,6 +197,8 @@ export interface Component {
   };
   /** Whether a used one goes back to its own place only. */
   readonly stays?: boolean;
+  /** Whether the tag of its place hangs on it: once it is renewed, the tag counts no more. */
+  readonly tagged?: boolean;
 }
 
 /** What may be done with a component. */

@@ -38,6 +38,9 @@ export type Request =
   | Asked<'operation done', 'do operation'>
   | Asked<'stage tightened', 'tighten stage'>
   | Asked<'operation reopened', 'reopen operation'>
+  | Asked<'part homed', 'home part'>
+  | Asked<'part strayed', 'note part strayed'>
+  | Asked<'home decided', 'decide home'>
   | Asked<'run step logged', 'log run step'>
   | Asked<'handed over', 'hand over'>;
 

@@ -19,6 +19,7 @@ import { answerDoubtTrouble } from './rules/doubt.ts';
 import { noteFindingTrouble, noteSizeTrouble } from './rules/finding.ts';
 import { bringFormerTrouble } from './rules/former.ts';
 import { handOverTrouble } from './rules/hand-over.ts';
+import { decideHomeTrouble, homePartTrouble, notePartStrayedTrouble } from './rules/home.ts';
 import { bringInstrumentTrouble } from './rules/instrument.ts';
 import { makeOfferTrouble, noteAgreementTrouble } from './rules/offer.ts';
 import { doOperationTrouble, logRunStepTrouble, reopenOperationTrouble } from './rules/operation.ts';
@@ -99,6 +100,12 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return tightenStageTrouble(job, request);
     case 'reopen operation':
       return reopenOperationTrouble(job, request);
+    case 'home part':
+      return homePartTrouble(job, request);
+    case 'note part strayed':
+      return notePartStrayedTrouble(job, request);
+    case 'decide home':
+      return decideHomeTrouble(job, request);
     case 'log run step':
       return logRunStepTrouble(job, request);
     case 'hand over':

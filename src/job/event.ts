@@ -292,6 +292,28 @@ export type Fact =
     }
   /** It is undone again, and with it all that rested on it. */
   | { readonly kind: 'operation reopened'; readonly operation: string; readonly why: string }
+  /** Its tag was confirmed at its place, as it was put there. */
+  | {
+      readonly kind: 'part homed';
+      readonly part: string;
+      readonly place: string;
+      readonly operation?: string;
+    }
+  | {
+      /** Parts by their tags, of which nobody knows any more where each belongs. */
+      readonly kind: 'part strayed';
+      readonly parts: readonly string[];
+      readonly how: 'lost' | 'unmarked' | 'swapped';
+      readonly says: string;
+    }
+  | {
+      readonly kind: 'home decided';
+      readonly part: string;
+      /** Left out where it does not come back, and another part goes to its place. */
+      readonly place?: string;
+      readonly decidedBy: string;
+      readonly why: string;
+    }
   | {
       /** A sum of an operation, with all that it was reckoned from and all that came of it, as shown. */
       readonly kind: 'sum noted';

@@ -79,6 +79,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     tightened: new Map(),
     done: new Map(),
     reopened: [],
+    homing: [],
     runLog: [],
     agreedBefore: [],
     offers: [],
@@ -241,6 +242,10 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const key = sumKey(fact.operation, fact.sum, fact.place);
       return { ...job, sums: grow(job.sums, key, { ...told, ...signed }) };
     }
+    case 'part homed':
+    case 'part strayed':
+    case 'home decided':
+      return { ...job, homing: [...job.homing, { ...fact, ...signed }] };
     case 'run step logged': {
       const { kind: _, ...told } = fact;
       return { ...job, runLog: [...job.runLog, { ...told, ...signed }] };

@@ -222,6 +222,13 @@ const shapes = {
     fitted: note.exactOptional(),
     note,
   }),
+  'part homed': z.strictObject({ part: words, place: words, operation: words.exactOptional() }),
+  'part strayed': z.strictObject({
+    parts: z.array(words).min(1).max(64),
+    how: z.enum(['lost', 'unmarked', 'swapped']),
+    says: note,
+  }),
+  'home decided': z.strictObject({ part: words, place: words.exactOptional(), decidedBy: words, why: note }),
   'run step logged': z.strictObject({
     speed: typed,
     load: typed,
@@ -287,6 +294,9 @@ export const facts = factReader<Fact>({
   'stage tightened': [now(shapes['stage tightened'])],
   'operation reopened': [now(shapes['operation reopened'])],
   'sum noted': [now(shapes['sum noted'])],
+  'part homed': [now(shapes['part homed'])],
+  'part strayed': [now(shapes['part strayed'])],
+  'home decided': [now(shapes['home decided'])],
   'run step logged': [now(shapes['run step logged'])],
   'handed over': [now(shapes['handed over'])],
 });

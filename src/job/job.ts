@@ -7,6 +7,7 @@ import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Fact, ShimCount } from './event.ts';
+import type { Homing } from './home/homing.ts';
 import type { Offer } from './offer.ts';
 
 type FactOf<Kind extends Fact['kind']> = Omit<Extract<Fact, { kind: Kind }>, 'kind'>;
@@ -128,6 +129,8 @@ export interface OpenJob {
   readonly reopened: readonly ReopenedOperation[];
   /** Sums of operations as they were last noted, by `sumKey`. */
   readonly sums: ReadonlyMap<string, NotedSum>;
+  /** Parts confirmed home, strayed, decided on, oldest first. */
+  readonly homing: readonly Homing[];
   readonly runLog: readonly (FactOf<'run step logged'> & Signed)[];
   readonly handedOver?: FactOf<'handed over'> & Signed;
 }

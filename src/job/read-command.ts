@@ -37,6 +37,9 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'do operation': 'operation done',
   'tighten stage': 'stage tightened',
   'reopen operation': 'operation reopened',
+  'home part': 'part homed',
+  'note part strayed': 'part strayed',
+  'decide home': 'home decided',
   'log run step': 'run step logged',
   'hand over': 'handed over',
 };

@@ -4,6 +4,7 @@ import { workBefore } from '../engine/work-before.ts';
 import type { Signed } from '../journal/event.ts';
 import type { Cell } from '../measure/reading.ts';
 import type { Fact } from './event.ts';
+import { homingWithout } from './home/homing.ts';
 import type { DoneOperation, OpenJob } from './job.ts';
 import { setAside } from './set-aside.ts';
 
@@ -60,6 +61,7 @@ export const afterReopening = (
     answers: without(job.answers, of),
     sums: without(job.sums, of),
     tightened: without(job.tightened, ([first]) => first !== undefined && of(first)),
+    homing: homingWithout(job.sheet.engine, job.homing, names),
     done: without(job.done, (_, name) => names.has(name)),
     reopened: [...job.reopened, { operation, why, undone, ...signed }],
   };

@@ -20,6 +20,7 @@ import { findingSection } from './sections/findings.ts';
 import { fittingSections } from './sections/fitting.ts';
 import { formerSection } from './sections/former.ts';
 import { headingOf } from './sections/heading.ts';
+import { homeSections } from './sections/homes.ts';
 import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
 import { answerSection, operationSection, reopenedSection } from './sections/operations.ts';
@@ -93,6 +94,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...sumSections(job),
       ...spillCheckSection(job),
       operationSection(job),
+      ...homeSections(job),
       answerSection(job),
       ...tighteningSections(job),
       ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),

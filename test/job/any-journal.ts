@@ -328,6 +328,28 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       note: words,
     }),
   ),
+  fact(
+    'part homed',
+    fc.record(
+      { part: place, place, operation: fc.constantFrom('lay-crankshaft', 'none') },
+      { requiredKeys: ['part', 'place'] },
+    ),
+  ),
+  fact(
+    'part strayed',
+    fc.record({
+      parts: fc.array(place, { maxLength: 3 }),
+      how: fc.constantFrom('lost', 'unmarked', 'swapped'),
+      says: words,
+    }),
+  ),
+  fact(
+    'home decided',
+    fc.record(
+      { part: place, place, decidedBy: words, why: words },
+      { requiredKeys: ['part', 'decidedBy', 'why'] },
+    ),
+  ),
   fact('run step logged', fc.record({ speed: typed, load: typed, minutes: number, note: words })),
   fact('handed over', fc.record({ to: words, note: words })),
 );

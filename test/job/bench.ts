@@ -46,7 +46,7 @@ export class Bench {
     this.#commands += 1;
     const answer = decide(this.job, {
       id: id ?? `ask-${this.#commands}`,
-      job: 'job-1',
+      job: this.job.head.event?.job ?? 'job-1',
       at: `${on}T08:${String(Math.floor(this.#commands / 60) % 60).padStart(2, '0')}:${String(this.#commands % 60).padStart(2, '0')}Z`,
       actor,
       bench: 'bench 2',

@@ -110,7 +110,13 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     for (const component of ['bores', 'pistons', 'rings'])
       await told('do', 'J-4', 'note-size-found', `component=${component}`, 'size=0.50');
     await told('take', 'J-4', demoFile('readings/mudlark-built.csv'));
-    await sign('ring-piston', 'fit-piston', 'fit-valves', 'fit-head', 'fit-flywheel', 'set-valve-clearances');
+    await sign('ring-piston', 'fit-piston');
+    expect(await refused('do', 'J-4', 'home-part', 'tag=J-4/VALVE.1', 'place=valve.2')).toMatch(
+      /valve 1 does not belong at valve 2 .*take it to cylinder 1, 1 of 2/,
+    );
+    await told('do', 'J-4', 'home-part', 'tag=J-4/VALVE.1', 'place=valve.1');
+    await told('do', 'J-4', 'home-part', 'tag=valve 2', 'place=valve.2', 'operation=fit-valves');
+    await sign('fit-valves', 'fit-head', 'fit-flywheel', 'set-valve-clearances');
   });
 
   it('has its shim pack chosen from the box and fitted', async () => {

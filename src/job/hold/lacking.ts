@@ -11,7 +11,7 @@ export type GoTo =
 export interface Lacking {
   readonly says: string;
   readonly remedy: string;
-  /** Proof is never overruled; the order of work may be, by a named person with a reason. */
+  /** Proof is never overruled; the order of work, and a part's own place, may be, by a named person with a reason. */
   readonly overrule: 'by a named person' | 'never';
   /** Left out where it is put right at the operation itself. */
   readonly goTo?: GoTo;
@@ -24,7 +24,7 @@ export const lacking = (says: string, remedy: string, goTo?: GoTo): Lacking => (
   ...(goTo && { goTo }),
 });
 
-/** What is lacking in the order of work alone. */
+/** What is lacking of what a named person may answer for, as the order of work is. */
 export const outOfOrder = (...said: Parameters<typeof lacking>): Lacking => ({
   ...lacking(...said),
   overrule: 'by a named person',

@@ -4,7 +4,8 @@ import { operandPlace } from '../../measure/expression.ts';
 import { slotsOf } from '../../plan/slot.ts';
 import type { OpenJob } from '../job.ts';
 import type { Choice } from '../offer.ts';
-import { operationsIn, scopeOf } from '../scope.ts';
+import { scopeOf } from '../scope.ts';
+import { strippedOf } from '../stripped.ts';
 
 /** What is decided of a slot, as far as it bears on other parts. */
 interface Decided {
@@ -31,16 +32,6 @@ export interface OneUseNeeded {
 /** As it stands on an order. */
 export const oneUseLineOf = ({ name }: OneUse): string => `one-use:${name}`;
 
-type Stripped = Pick<OpenJob, 'sheet' | 'done' | 'scopes'>;
-
-/** Where no operation of the strip is signed, the shop signs none, and all of it is taken as done. */
-const strippedOf = (job: Stripped): ((operation: string) => boolean) => {
-  const { done } = job;
-  const strip = operationsIn(job).filter(({ phase }) => phase === 'strip');
-  const signed = strip.some(({ name }) => done.has(name));
-  return (operation) => done.has(operation) || (!signed && strip.some(({ name }) => name === operation));
-};
-
 const placesOfKind = (engine: EngineType, kind: string): readonly string[] =>
   [...engine.places.values()].filter((place) => place.kind === kind).map(({ id }) => id);
 
@@ -61,7 +52,10 @@ const placesWith = (engine: EngineType, item: OneUse, places: readonly string[])
  * @param decided  what the plan does with each slot
  * @returns each item that is needed at all, in the order of the engine type, with its places, count, price and why
  */
-export const oneUseNeeded = (job: Stripped, decided: readonly Decided[]): readonly OneUseNeeded[] => {
+export const oneUseNeeded = (
+  job: Pick<OpenJob, 'sheet' | 'done' | 'scopes'>,
+  decided: readonly Decided[],
+): readonly OneUseNeeded[] => {
   const { engine } = job.sheet;
   const stripped = strippedOf(job);
   const { placesAt } = scopeOf(job);

@@ -1,6 +1,7 @@
 /** @module What can be asked of a job in the terminal: one record a request, with its keys and how they become it. */
 import type { OpenJob } from '../../job/job.ts';
 import { cellKey } from '../../measure/reading.ts';
+import { homeRequests } from './home-requests.ts';
 import { instrumentBody, instrumentKeys } from './instrument-keys.ts';
 import { box, figure, figureOfAny, type Key, names, number, optional, pack, text, yesOrNo } from './keys.ts';
 import { operationRequests } from './operation-requests.ts';
@@ -159,6 +160,7 @@ export const jobRequests: readonly JobRequest[] = [
   { name: 'fit-pack', kind: 'fit pack', keys: [text('place', 'pump.1'), pack('shims')], body: asTyped },
   ...operationRequests,
   sumRequest,
+  ...homeRequests,
   {
     name: 'log-run-step',
     kind: 'log run step',
