@@ -5,6 +5,7 @@ import { fastenerOf } from './compile-fastener.ts';
 import { couplingOf, offerOf } from './compile-offers.ts';
 import { operationOf } from './compile-operation.ts';
 import { oneUseOf } from './compile-orders.ts';
+import { runInOf } from './compile-run-in.ts';
 import { pumpTimingOf } from './compile-timing.ts';
 import type { EngineFile } from './engine-file.ts';
 import type { Characteristic, EngineType, Place, PlaceKind } from './engine-type.ts';
@@ -98,6 +99,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
       'pumpTiming',
       file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'], file.characteristics),
     ),
+    ...given('runIn', file['run-in'] && runInOf(reader, file['run-in'])),
     printedPairs: reader.pairs,
   };
   return reader.findings.length > 0 ? { findings: reader.findings } : { engine, findings: [] };

@@ -7,6 +7,7 @@ import { figure, instrumentKind, limitsFile, material, name, names, words } from
 import { offerFile } from './offer-file.ts';
 import { operationFile } from './operation-file.ts';
 import { oneUse } from './order-file.ts';
+import { runInFile } from './run-in-file.ts';
 import { pumpTimingFile } from './timing-file.ts';
 
 export type ExpressionFile =
@@ -121,6 +122,7 @@ export const engineFile = z.strictObject({
   fasteners: book(fastenerFile, 200).default({}),
   operations: book(operationFile, 400).default({}),
   'pump-timing': pumpTimingFile.optional(),
+  'run-in': runInFile.optional(),
 });
 
 export type EngineFile = z.infer<typeof engineFile>;

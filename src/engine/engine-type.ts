@@ -5,6 +5,7 @@ import type { Fastener } from './fastener.ts';
 import type { OperationSum } from './operation-sum.ts';
 import type { PrintedPair } from './printed-pair.ts';
 import type { PumpTiming } from './pump-timing.ts';
+import type { RunIn } from './run-in.ts';
 
 /** A place such as `main.2`. */
 export type PlaceId = string;
@@ -333,6 +334,7 @@ export interface EngineType {
   readonly fasteners: ReadonlyMap<string, Fastener>;
   readonly operations: ReadonlyMap<string, Operation>;
   readonly pumpTiming?: PumpTiming;
+  readonly runIn?: RunIn;
   /** Figures that the manual prints in two units. */
   readonly printedPairs: readonly PrintedPair[];
 }

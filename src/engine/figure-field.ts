@@ -1,8 +1,17 @@
 /** @module Which fields of an engine type hold a figure with a unit, and of which kind. */
 import type { Quantity } from './engine-type.ts';
 import type { FilePath } from './file-path.ts';
+import { gaugeNamed } from './gauge.ts';
 
-export type FigureKind = Quantity | 'time' | 'angle-per-length' | 'length-per-angle';
+export type FigureKind =
+  | Quantity
+  | 'time'
+  | 'speed'
+  | 'ratio'
+  | 'temperature'
+  | 'volume-per-time'
+  | 'angle-per-length'
+  | 'length-per-angle';
 
 const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['stroke', 'length'],
@@ -34,8 +43,27 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['base-radius', 'length'],
 ]);
 
-const quantities: readonly Quantity[] = ['length', 'angle', 'force', 'torque', 'pressure', 'mass'];
 const ends = ['least', 'greatest'];
+
+/** What a gauge that a manual gives limits for is a figure of. */
+export const gaugeKind = (gauge: string): FigureKind => (gaugeNamed(gauge)?.of[0] ?? 'length') as FigureKind;
+
+const inRunIn: ReadonlyMap<string, FigureKind> = new Map([
+  ['speed', 'speed'],
+  ['load', 'ratio'],
+  ['set-within', 'ratio'],
+  ['with-oil-at', 'temperature'],
+  ['spread', 'temperature'],
+  ['no-oil-pressure-within', 'time'],
+]);
+
+const runInKind = (path: FilePath): FigureKind | undefined => {
+  const [key, before] = [String(path.at(-1)), String(path.at(-2))];
+  if (ends.includes(key)) return gaugeKind(before);
+  return before === 'within' ? 'temperature' : inRunIn.get(key);
+};
+
+const quantities: readonly Quantity[] = ['length', 'angle', 'force', 'torque', 'pressure', 'mass'];
 
 /**
  * The kind of figure wanted at a path, by the key or by the list that it stands in.
@@ -46,6 +74,7 @@ export const figureKindAt = (path: FilePath, quantity?: unknown): FigureKind | u
   if (path[0] === 'characteristics' && path[2] === 'derived') return undefined;
   // What a sum is given and keeps may be a figure of any kind.
   if (path[0] === 'operations') return undefined;
+  if (path[0] === 'run-in') return runInKind(path);
   const key = typeof path.at(-1) === 'number' ? path.at(-2) : path.at(-1);
   if (path[0] === 'offers' && path[2] === 'mass') return 'mass';
   const own = path[0] === 'characteristics' ? quantities.find((one) => one === quantity) : undefined;

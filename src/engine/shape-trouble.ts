@@ -70,6 +70,10 @@ const examples: Readonly<Record<FigureKind, string>> = {
   force: 'N',
   pressure: 'bar',
   mass: 'g',
+  speed: 'rpm',
+  ratio: '%',
+  temperature: '°C',
+  'volume-per-time': 'L/min',
 };
 
 const wrongKind = (

@@ -42,6 +42,11 @@ export type Request =
   | Asked<'part strayed', 'note part strayed'>
   | Asked<'home decided', 'decide home'>
   | Asked<'run step logged', 'log run step'>
+  | Asked<'run step begun', 'begin run step'>
+  | Asked<'run reading taken', 'take run reading'>
+  | Asked<'run reading struck out', 'strike out run reading'>
+  | Asked<'fault noted', 'note fault'>
+  | Asked<'fault put right', 'put fault right'>
   | Asked<'handed over', 'hand over'>;
 
 export type RequestOf<Kind extends Request['kind']> = Extract<Request, { kind: Kind }>;

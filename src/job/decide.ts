@@ -29,6 +29,13 @@ import { assignPartsTrouble, measurePartTrouble, setPartAsideTrouble } from './r
 import { strikeOutPictureTrouble, takePictureTrouble } from './rules/picture.ts';
 import { choosePlanTrouble } from './rules/plan.ts';
 import { strikeOutTrouble, takeReadingTrouble } from './rules/reading.ts';
+import {
+  beginRunStepTrouble,
+  noteFaultTrouble,
+  putFaultRightTrouble,
+  strikeOutRunReadingTrouble,
+  takeRunReadingTrouble,
+} from './rules/run.ts';
 import { setScopeTrouble } from './rules/scope.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 import { noteSumTrouble } from './rules/sum.ts';
@@ -108,6 +115,16 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return decideHomeTrouble(job, request);
     case 'log run step':
       return logRunStepTrouble(job, request);
+    case 'begin run step':
+      return beginRunStepTrouble(job, request);
+    case 'take run reading':
+      return takeRunReadingTrouble(job, request);
+    case 'strike out run reading':
+      return strikeOutRunReadingTrouble(job, request);
+    case 'note fault':
+      return noteFaultTrouble(job, request);
+    case 'put fault right':
+      return putFaultRightTrouble(job, request);
     case 'hand over':
       return handOverTrouble(job, request);
     default:

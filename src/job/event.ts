@@ -9,6 +9,7 @@ import type { SlipChance } from '../measure/slips/priors.ts';
 import type { Picture } from '../picture/picture.ts';
 import type { Typed } from '../quantity/typed.ts';
 import type { Choice, OfferMade } from './offer.ts';
+import type { RunFact } from './run-fact.ts';
 
 export type FindingKind = 'scored' | 'pitted' | 'blued' | 'cracked' | 'corroded' | 'worn' | 'sound';
 
@@ -335,6 +336,7 @@ export type Fact =
       readonly waterTemperature?: Typed;
       readonly note: string;
     }
+  | RunFact
   | { readonly kind: 'handed over'; readonly to: string; readonly note: string };
 
 export type FactKind = Fact['kind'];

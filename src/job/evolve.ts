@@ -81,6 +81,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     reopened: [],
     homing: [],
     runLog: [],
+    running: [],
     agreedBefore: [],
     offers: [],
   };
@@ -236,7 +237,10 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       return { ...job, done: grow(job.done, operation, { ...told, ...signed }) };
     }
     case 'operation reopened':
-      return afterReopening(job, fact, signed);
+      return {
+        ...afterReopening(job, fact, signed),
+        running: [...job.running, { ...fact, id, ...signed }],
+      };
     case 'sum noted': {
       const { kind: _, ...told } = fact;
       const key = sumKey(fact.operation, fact.sum, fact.place);
@@ -250,6 +254,12 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const { kind: _, ...told } = fact;
       return { ...job, runLog: [...job.runLog, { ...told, ...signed }] };
     }
+    case 'run step begun':
+    case 'run reading taken':
+    case 'run reading struck out':
+    case 'fault noted':
+    case 'fault put right':
+      return { ...job, running: [...job.running, { ...fact, id, ...signed }] };
     case 'handed over': {
       const { kind: _, ...told } = fact;
       return { ...job, handedOver: { ...told, ...signed } };

@@ -6,6 +6,7 @@ import { day, instrumentShape } from '../register/instrument-shape.ts';
 import { slipChance } from '../register/slip-chance-shape.ts';
 import type { Fact, FactKind } from './event.ts';
 import { choice, offerShape } from './offer-shape.ts';
+import { runShapes } from './run-shape.ts';
 
 const count = z.int().min(0).max(1_000_000);
 
@@ -237,6 +238,7 @@ const shapes = {
     waterTemperature: typed.exactOptional(),
     note,
   }),
+  ...runShapes,
   'handed over': z.strictObject({ to: words, note }),
 } satisfies { readonly [Kind in FactKind]: z.ZodType<Omit<Extract<Fact, { kind: Kind }>, 'kind'>> };
 
@@ -298,5 +300,10 @@ export const facts = factReader<Fact>({
   'part strayed': [now(shapes['part strayed'])],
   'home decided': [now(shapes['home decided'])],
   'run step logged': [now(shapes['run step logged'])],
+  'run step begun': [now(shapes['run step begun'])],
+  'run reading taken': [now(shapes['run reading taken'])],
+  'run reading struck out': [now(shapes['run reading struck out'])],
+  'fault noted': [now(shapes['fault noted'])],
+  'fault put right': [now(shapes['fault put right'])],
   'handed over': [now(shapes['handed over'])],
 });

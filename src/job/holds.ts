@@ -7,6 +7,7 @@ import type { Lacking } from './hold/lacking.ts';
 import { lackingParts } from './hold/parts.ts';
 import { lackingProof } from './hold/proof.ts';
 import { lackingRenewed } from './hold/renewed.ts';
+import { lackingRunIn } from './hold/run-in.ts';
 import { beyondScope } from './hold/scope.ts';
 import { lackingSums } from './hold/sums.ts';
 import type { DoneOperation, OpenJob } from './job.ts';
@@ -32,6 +33,7 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingProof,
   lackingAnswers,
   lackingSums,
+  lackingRunIn,
 ];
 
 /** All that an operation lacks; at a gate none of it may be overruled. */

@@ -9,6 +9,7 @@ import type { Typed } from '../quantity/typed.ts';
 import type { Fact, ShimCount } from './event.ts';
 import type { Homing } from './home/homing.ts';
 import type { Offer } from './offer.ts';
+import type { RunFact } from './run-fact.ts';
 
 type FactOf<Kind extends Fact['kind']> = Omit<Extract<Fact, { kind: Kind }>, 'kind'>;
 
@@ -78,6 +79,9 @@ export interface ReopenedOperation extends FactOf<'operation reopened'>, Signed 
 
 /** Bolts of one joint pulled at one stage. */
 export type TightenedStage = FactOf<'stage tightened'> & Signed;
+/** What happened while it ran in, by the id of its event; an operation opened again may take it down. */
+export type RunEvent = (RunFact | Extract<Fact, { kind: 'operation reopened' }>) &
+  Signed & { readonly id: string };
 
 export type Booked = FactOf<'booked in'> & Signed;
 
@@ -132,6 +136,8 @@ export interface OpenJob {
   /** Parts confirmed home, strayed, decided on, oldest first. */
   readonly homing: readonly Homing[];
   readonly runLog: readonly (FactOf<'run step logged'> & Signed)[];
+  /** Steps of the run-in, readings of all gauges, faults: in the order in which they came. */
+  readonly running: readonly RunEvent[];
   readonly handedOver?: FactOf<'handed over'> & Signed;
 }
 

@@ -5,6 +5,7 @@ import type { Job, OpenJob } from './job.ts';
 import { standingOffer } from './offer.ts';
 import { orderSteps } from './order/order-steps.ts';
 import { pumpPlaces } from './pumps.ts';
+import { runInStanding } from './run/run-in-standing.ts';
 import { operationsIn } from './scope.ts';
 import { toMeasure } from './to-measure.ts';
 import { undone } from './undone.ts';
@@ -64,16 +65,23 @@ const build = (job: OpenJob): Phase => {
   ]);
 };
 
+const run = (job: OpenJob): Phase => {
+  const { steps } = runInStanding(job);
+  const left = steps.filter(({ standing }) => standing !== 'passed');
+  return phase('Run', count(job, ['run']) + Math.max(1, steps.length), [
+    ...undone(job, ['run']),
+    ...left.map(({ step }) => `run in: ${step.title}`),
+    ...when(steps.length === 0 && job.runLog.length === 0, 'log the run-in'),
+  ]);
+};
+
 const phasesOfOpen = (job: OpenJob): readonly Phase[] => [
   phase('Book in', 1, []),
   phase('Strip', count(job, ['strip']), undone(job, ['strip'])),
   measure(job),
   decide(job),
   build(job),
-  phase('Run', count(job, ['run']) + 1, [
-    ...undone(job, ['run']),
-    ...when(job.runLog.length === 0, 'log the run-in'),
-  ]),
+  run(job),
   phase('Hand over', 1, when(job.handedOver === undefined, 'print the record and hand the engine over')),
 ];
 

@@ -41,6 +41,11 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'note part strayed': 'part strayed',
   'decide home': 'home decided',
   'log run step': 'run step logged',
+  'begin run step': 'run step begun',
+  'take run reading': 'run reading taken',
+  'strike out run reading': 'run reading struck out',
+  'note fault': 'fault noted',
+  'put fault right': 'fault put right',
   'hand over': 'handed over',
 };
 

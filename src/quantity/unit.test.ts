@@ -25,6 +25,7 @@ const dimensions: readonly Dimension[] = [
   'time',
   'speed',
   'mass',
+  'volume-per-time',
   'mass-per-energy',
   'ratio',
   'count',

@@ -13,6 +13,7 @@ export type Dimension =
   | 'speed'
   | 'mass'
   | 'volume'
+  | 'volume-per-time'
   | 'mass-per-energy'
   | 'ratio'
   | 'count'
@@ -101,6 +102,13 @@ const table: Readonly<Record<Dimension, readonly Row[]>> = {
     ['cm³', 1000, 1, 'cm3 ml mL'],
     ['L', 1_000_000, 1, 'l litre litres dm³ dm3'],
     ['in³', 254 ** 3, 1000, 'in3'],
+  ],
+  'volume-per-time': [
+    ['L/min', 1, 1, 'l/min lpm'],
+    ['L/h', 1, 60, 'l/h'],
+    ['m³/h', 1000, 60, 'm3/h'],
+    ['ft³/min', 3048 ** 3, 1e9, 'ft3/min cfm'],
+    ['ft³/h', 3048 ** 3, 60e9, 'ft3/h'],
   ],
   'mass-per-energy': [
     ['g/(kW·h)', 1, 1, 'g/kWh g/kW·h g/(kWh) g/kW.h'],

@@ -29,7 +29,7 @@ import { packSection } from './sections/packs.ts';
 import { pictureSections, recordPictures } from './sections/pictures.ts';
 import { planSection } from './sections/plan.ts';
 import { readingSection } from './sections/readings.ts';
-import { runSection } from './sections/run-log.ts';
+import { runSections } from './sections/run.ts';
 import { scopeSection } from './sections/scope.ts';
 import { spillCheckSection } from './sections/spill-check.ts';
 import { sumSections } from './sections/sums.ts';
@@ -98,7 +98,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       answerSection(job),
       ...tighteningSections(job),
       ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),
-      runSection(job),
+      ...runSections(job),
       instrumentSection(job),
       readingSection(job),
     ],

@@ -15,6 +15,13 @@ import { makeOfferTrouble, noteAgreementTrouble } from '../job/rules/offer.ts';
 import { placeOrderTrouble } from '../job/rules/order.ts';
 import { choosePlanTrouble } from '../job/rules/plan.ts';
 import { takeReadingTrouble } from '../job/rules/reading.ts';
+import {
+  beginRunStepTrouble,
+  noteFaultTrouble,
+  putFaultRightTrouble,
+  strikeOutRunReadingTrouble,
+  takeRunReadingTrouble,
+} from '../job/rules/run.ts';
 import { sumTrouble } from '../job/rules/sum.ts';
 import { readEvents } from '../job/upcast.ts';
 import { checkChain } from '../journal/chain.ts';
@@ -143,6 +150,31 @@ const redecided = (job: OpenJob, { fact, at }: JobEvent): { what: string; troubl
       return {
         what: 'this could not be read so',
         trouble: takeReadingTrouble(job, { ...fact, kind: 'take reading' }),
+      };
+    case 'run step begun':
+      return {
+        what: 'this step could not be begun',
+        trouble: beginRunStepTrouble(job, { ...fact, kind: 'begin run step' }),
+      };
+    case 'run reading taken':
+      return {
+        what: 'this could not be read so',
+        trouble: takeRunReadingTrouble(job, { ...fact, kind: 'take run reading' }),
+      };
+    case 'run reading struck out':
+      return {
+        what: 'this reading could not be struck out',
+        trouble: strikeOutRunReadingTrouble(job, { ...fact, kind: 'strike out run reading' }),
+      };
+    case 'fault noted':
+      return {
+        what: 'this fault could not be noted so',
+        trouble: noteFaultTrouble(job, { ...fact, kind: 'note fault' }),
+      };
+    case 'fault put right':
+      return {
+        what: 'this fault could not be put right so',
+        trouble: putFaultRightTrouble(job, { ...fact, kind: 'put fault right' }),
       };
     default:
       return undefined;

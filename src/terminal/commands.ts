@@ -24,6 +24,7 @@ import { receive } from './commands/receive.ts';
 import { reckon } from './commands/reckon.ts';
 import { record } from './commands/record.ts';
 import { register } from './commands/register.ts';
+import { runInCommand } from './commands/run-in.ts';
 import { secondCheckCommand } from './commands/second-check.ts';
 import { serve } from './commands/serve.ts';
 import { sheet } from './commands/sheet.ts';
@@ -61,6 +62,7 @@ export const commands: readonly TerminalCommand[] = [
   machineShop,
   receive,
   sum,
+  runInCommand,
   doInJob,
   fit,
   tighten,

@@ -351,6 +351,31 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
     ),
   ),
   fact('run step logged', fc.record({ speed: typed, load: typed, minutes: number, note: words })),
+  fact(
+    'run step begun',
+    fc.record({ step: fc.integer({ min: 0, max: 4 }), oilPressureAfter: typed, note: words }),
+  ),
+  fact(
+    'run reading taken',
+    fc.record({
+      step: fc.integer({ min: 0, max: 4 }),
+      minute: number,
+      gauges: fc.array(
+        fc.record({
+          gauge: fc.constantFrom('oil-pressure', 'exhaust-temperature', 'load', 'toString'),
+          cylinder: fc.integer({ min: 0, max: 3 }),
+          typed,
+        }),
+        { maxLength: 4 },
+      ),
+      smoke: fc.constantFrom('clear', 'blue'),
+      leaks: words,
+      note: words,
+    }) as never,
+  ),
+  fact('run reading struck out', fc.record({ reading: eventId, why: words })),
+  fact('fault noted', fc.record({ says: words, place, stopsRun: fc.boolean() })),
+  fact('fault put right', fc.record({ fault: eventId, done: words })),
   fact('handed over', fc.record({ to: words, note: words })),
 );
 

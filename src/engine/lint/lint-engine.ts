@@ -26,6 +26,7 @@ import { oneUseRenewed } from './one-use-renewed.ts';
 import { orderOfWork } from './order-of-work.ts';
 import { printedPairs } from './printed-pairs.ts';
 import { pumpTimingFits } from './pump-timing-fits.ts';
+import { runInSense } from './run-in-sense.ts';
 import { secondSpill } from './second-spill.ts';
 import { shimLaw } from './shim-law.ts';
 import { shimReach } from './shim-reach.ts';
@@ -78,6 +79,7 @@ const ownRules: readonly Rule[] = [
   shimReach,
   shimLaw,
   secondSpill,
+  runInSense,
   checkedByTwo,
   figuresInDispute,
 ];

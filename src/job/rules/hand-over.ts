@@ -2,8 +2,10 @@
 
 import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
+import { stepsLeft } from '../hold/run-in.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
+import { runInStanding } from '../run/run-in-standing.ts';
 import { tightenDue } from '../tighten/due.ts';
 import { undone } from '../undone.ts';
 import { unplanned } from '../unplanned.ts';
@@ -34,6 +36,8 @@ export const handOverTrouble = (job: OpenJob, asked: RequestOf<'hand over'>): Tr
     ...work.map((title) => `“${title}” is not done`),
     ...pumpsLeft(job),
     ...dueAgain(job, work),
+    ...stepsLeft(job),
+    ...runInStanding(job).openFaults.map(({ says }) => `a fault is not put right: ${says}`),
   ];
   const shown =
     left.length > 5 ? `${left.slice(0, 5).join('; ')}; and ${left.length - 5} more` : left.join('; ');

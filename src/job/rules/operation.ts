@@ -10,7 +10,7 @@ import type { Overruled } from '../event.ts';
 import type { Lacking } from '../hold/lacking.ts';
 import { standingOf } from '../holds.ts';
 import type { OpenJob } from '../job.ts';
-import { undone } from '../undone.ts';
+import { notStarted } from './run.ts';
 
 export const noOperation = ({ sheet: { engine } }: OpenJob, name: string): Trouble =>
   trouble(
@@ -106,14 +106,8 @@ export const reopenOperationTrouble = (
 };
 
 export const logRunStepTrouble = (job: OpenJob, asked: RequestOf<'log run step'>): Trouble => {
-  const left = undone(job, ['build', 'set']);
-  if (left.length > 0)
-    return trouble(
-      `the engine is not ready to run: ${left.join(', ')}`,
-      'run step',
-      'finish the build and the settings first',
-    );
   return (
+    notStarted(job) ??
     badFigure(asked.speed, 'speed', 'run step, speed', { from: 0 }) ??
     badLoad(asked) ??
     (asked.minutes > 0

@@ -10,6 +10,7 @@ import { neverZeroed } from './instruments.ts';
 import { characteristicTitle, operationTitle, placeTitle } from './named.ts';
 import { orderDeviations } from './orders.ts';
 import { packDeviations } from './packs.ts';
+import { runDeviations } from './run.ts';
 import { tighteningDeviations } from './tightening.ts';
 
 /** Verdicts as they stand now, those measured again after the plan among them. */
@@ -105,7 +106,7 @@ const decisions = (job: OpenJob): readonly RecordRow[] => [
   ...(job.plan !== undefined && job.agreed === undefined
     ? [row('Plan', "the owner's agreement is not noted")]
     : []),
-  ...(job.runLog.length === 0 ? [row('Run', 'no running is noted')] : []),
+  ...runDeviations(job).map(({ of: name, what }) => row(name, what)),
 ];
 
 export const deviationSection = (

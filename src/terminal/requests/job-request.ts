@@ -7,6 +7,7 @@ import { box, figure, figureOfAny, type Key, names, number, optional, pack, text
 import { operationRequests } from './operation-requests.ts';
 import { orderRequests } from './order-requests.ts';
 import { partRequests } from './part-requests.ts';
+import { runRequests } from './run-requests.ts';
 import { sumRequest } from './sum-request.ts';
 import type { JobRequest } from './typed-request.ts';
 import { given, together, type Values, word } from './values.ts';
@@ -178,6 +179,7 @@ export const jobRequests: readonly JobRequest[] = [
       note: word(values.note),
     }),
   },
+  ...runRequests,
   {
     name: 'hand-over',
     kind: 'hand over',

@@ -66,9 +66,9 @@ const parts = (typed: string, mark: RegExp): readonly string[] =>
     .map((part) => part.trim())
     .filter((part) => part !== '');
 
-const figureList = (name: string, example: string, mark: RegExp, shown: string): Key =>
+const figureList = (name: string, dimension: Dimension, example: string, mark: RegExp, shown: string): Key =>
   key(name, shown, (typed) => {
-    const read = parts(typed, mark).map(figure(name, 'length', example).read);
+    const read = parts(typed, mark).map(figure(name, dimension, example).read);
     return (
       read.find((one) => one.kind === 'refused') ??
       answer(read.flatMap((one) => (one.kind === 'answer' ? [one.value] : [])))
@@ -80,10 +80,15 @@ export const names = (name: string, example: string): Key =>
   key(name, `"${example}"`, (typed) => answer(parts(typed, /[,;]/)));
 
 /** `0.30mm + 0.25mm`. */
-export const pack = (name: string): Key => figureList(name, '0.30mm', /\+/, '"0.30mm + 0.25mm"');
+export const pack = (name: string): Key => figureList(name, 'length', '0.30mm', /\+/, '"0.30mm + 0.25mm"');
 
 /** `2.104mm; 2.105mm`: readings of one thing. */
-export const repeats = (name: string): Key => figureList(name, '2.104mm', /;/, '"2.104mm; 2.105mm"');
+export const repeats = (name: string): Key =>
+  figureList(name, 'length', '2.104mm', /;/, '"2.104mm; 2.105mm"');
+
+/** `320°C; 331°C`: one for each cylinder in turn. */
+export const figuresOf = (name: string, dimension: Dimension, shown: string): Key =>
+  figureList(name, dimension, shown.replaceAll('"', '').split(';')[0] ?? '', /;/, shown);
 
 /** `main.1 A + B, main.2 C + D`: parts by place. */
 export const placed = (name: string): Key =>
