@@ -1,6 +1,8 @@
 /** @module What recurs in every story: booking in, bringing the instruments, reading from a file, signing operations. */
-import type { EngineType, Operation } from '../src/engine/engine-type.ts';
+import type { Ask, EngineType, Operation } from '../src/engine/engine-type.ts';
+import { answerKey, askedOf } from '../src/job/asked.ts';
 import type { RequestOf } from '../src/job/command.ts';
+import { lackingAnswers } from '../src/job/hold/asks.ts';
 import { homesAt } from '../src/job/hold/home.ts';
 import { tighteningsOf } from '../src/job/tighten/tightening.ts';
 import { readReadings } from '../src/measure/import-readings.ts';
@@ -97,12 +99,69 @@ const confirmHomes = (story: Story, by: string, operation: Operation): void => {
       story.tell(by, 1, { kind: 'home part', part: tag.id, place, operation: operation.name });
 };
 
-/** Confirms homes, tightens and signs the operations of some parts of the job, in the order of the engine type. */
-export const signAll = (story: Story, by: string, phases: readonly Operation['phase'][]): void => {
-  for (const operation of story.job().sheet.engine.operations.values())
-    if (phases.includes(operation.phase) && !story.job().done.has(operation.name)) {
-      confirmHomes(story, by, operation);
-      tightenAll(story, by, operation);
-      story.tell(by, 35, { kind: 'do operation', operation: operation.name, note: '' });
-    }
+/** What is counted in the demo, by the name of what asks for it; where two counts balance, the other is taken. */
+const counted: Readonly<Record<string, number>> = { 'plugs-out': 7, shims: 2, 'cover-shims': 3 };
+
+const written: Readonly<Record<string, string>> = {
+  oil: 'black, no water, a little bright dust',
+  gasket: 'whole, sooted between two bores',
+  shells: 'in its notch, worn on the loaded half',
+  timing: 'mark to mark',
+  washers: 'one came out of every pocket',
 };
+
+/** What an answer says beside yes or a number. */
+const saidOf = ({ name, answer }: Ask): string => {
+  if (answer === 'seen' || answer === 'count') return '';
+  if (answer === 'reading') return 'no gauge to hand; felt by hand, nothing loose';
+  return written[name] ?? (answer === 'picture' ? 'drawn on the job card' : 'nothing out of the way');
+};
+
+/** Answers what an operation asks and what is not answered by a reading or a picture. */
+const answerAll = (story: Story, by: string, operation: Operation): void => {
+  for (const ask of operation.asks) {
+    if (lackingAnswers(story.job(), { ...operation, asks: [ask] }).length === 0) continue;
+    for (const { place } of askedOf(story.job(), { ...operation, asks: [ask] })) {
+      const like = ask.like && story.job().answers.get(answerKey(ask.like))?.count;
+      story.tell(ask.secondPerson ? foreman : by, 1, {
+        kind: 'answer ask',
+        operation: operation.name,
+        ask: ask.name,
+        ...(place !== undefined && { place }),
+        good: true,
+        says: saidOf(ask),
+        ...(ask.answer === 'count' && { count: like ?? counted[ask.name] ?? 1 }),
+      });
+    }
+  }
+};
+
+/**
+ * Confirms homes, tightens, answers what is asked and signs the operations of some parts of the job, in the order of
+ * the engine type.
+ *
+ * @param last  the one to stop after; left out, all of them
+ */
+export const signAll = (
+  story: Story,
+  by: string,
+  phases: readonly Operation['phase'][],
+  last?: string,
+): void => {
+  for (const operation of story.job().sheet.engine.operations.values()) {
+    if (!phases.includes(operation.phase) || story.job().done.has(operation.name)) continue;
+    confirmHomes(story, by, operation);
+    tightenAll(story, by, operation);
+    answerAll(story, by, operation);
+    story.tell(by, 35, { kind: 'do operation', operation: operation.name, note: '' });
+    if (operation.name === last) return;
+  }
+};
+
+/** Whether the strip asks for a characteristic before it takes apart what it is read on. */
+export const askedAsFound =
+  (story: Story) =>
+  (characteristic: string): boolean =>
+    [...story.job().sheet.engine.operations.values()].some(
+      ({ phase, asks }) => phase === 'strip' && asks.some(({ reads }) => reads === characteristic),
+    );

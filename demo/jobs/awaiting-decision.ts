@@ -1,5 +1,5 @@
 /** @module The engine fully measured, whose owner waits to hear what it needs, what it costs and how long it takes. */
-import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
+import { askedAsFound, bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { instruments } from '../instruments.ts';
 import { apprentice, fitter } from '../people.ts';
 import { type Story, story, storyId } from '../story.ts';
@@ -23,9 +23,10 @@ export const awaitingDecision = async (): Promise<Story> => {
     job,
     instruments.map(({ name }) => name),
   );
-  await readFrom(job, fitter, readings, (characteristic) => characteristic === 'pump-pack-found');
+  const asFound = askedAsFound(job);
+  await readFrom(job, fitter, readings, asFound);
   signAll(job, fitter, ['strip']);
-  await readFrom(job, apprentice, readings, (characteristic) => characteristic !== 'pump-pack-found');
+  await readFrom(job, apprentice, readings, (characteristic) => !asFound(characteristic));
   job.tell(fitter, 4, {
     kind: 'note finding',
     place: 'thrust.1',

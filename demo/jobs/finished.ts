@@ -10,11 +10,13 @@ import { pumpPacksOf } from '../../src/job/pumps.ts';
 import { planEngine } from '../../src/plan/plan.ts';
 import type { Demands, Plan, Solve } from '../../src/plan/plan-model.ts';
 import { replayRegister } from '../../src/register/evolve.ts';
-import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
+import { askedAsFound, bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { apprentice, fitter, foreman } from '../people.ts';
 import { wornShell } from '../pictures.ts';
 import { registerEvents } from '../register.ts';
 import { type Story, story, storyId } from '../story.ts';
+
+const built = './readings/mudlark-built.csv';
 
 const mm = (text: string) => ({ text, unit: 'mm' });
 const hours = (text: string) => ({ text, unit: 'h' });
@@ -73,7 +75,7 @@ const receiveAll = async (job: Story): Promise<void> => {
         crackTest: { by, showed: 'no crack' },
       });
   }
-  await readFrom(job, fitter, './readings/mudlark-built.csv');
+  await readFrom(job, fitter, built, (characteristic) => characteristic !== 'end-float');
 };
 
 /** The piston that came, and two of its size from the shelf: the one whose skirt suits the bored barrel best goes in. */
@@ -156,9 +158,10 @@ export const decided = async (solve: Solve): Promise<Story> => {
     'wrench-100-400',
   ]);
   const found = './readings/mudlark-found.csv';
-  await readFrom(job, fitter, found, (characteristic) => characteristic === 'pump-pack-found');
+  const asFound = askedAsFound(job);
+  await readFrom(job, fitter, found, asFound);
   signAll(job, apprentice, ['strip']);
-  await readFrom(job, fitter, found, (characteristic) => characteristic !== 'pump-pack-found');
+  await readFrom(job, fitter, found, (characteristic) => !asFound(characteristic));
   job.tell(fitter, 5, {
     kind: 'note finding',
     place: 'big-end.1',
@@ -180,6 +183,8 @@ export const finished = async (solve: Solve): Promise<Story> => {
   orderAll(job);
   await receiveAll(job);
   choosePiston(job);
+  signAll(job, fitter, ['build'], 'lay-crankshaft');
+  await readFrom(job, fitter, built, (characteristic) => characteristic === 'end-float');
   signAll(job, fitter, ['build']);
   job.tell(fitter, 10, {
     kind: 'count shims',

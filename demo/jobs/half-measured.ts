@@ -1,5 +1,5 @@
 /** @module The engine on the bench, half measured: a thimble was read one turn out, and two shim packs came back swapped. */
-import { bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
+import { askedAsFound, bookIn, bringInstruments, readFrom, signAll } from '../bench-work.ts';
 import { apprentice, fitter } from '../people.ts';
 import { scoredBore } from '../pictures.ts';
 import { type Story, story, storyId } from '../story.ts';
@@ -20,9 +20,10 @@ export const halfMeasured = async (): Promise<Story> => {
     hoursWanted: { text: '3000', unit: 'h' },
   });
   bringInstruments(job, ['mic-0-25', 'mic-25-50', 'mic-50-75', 'bore-35-160', 'depth-0-100', 'dial-0-12']);
-  await readFrom(job, fitter, readings, (characteristic) => characteristic === 'pump-pack-found');
+  const asFound = askedAsFound(job);
+  await readFrom(job, fitter, readings, asFound);
   signAll(job, fitter, ['strip']);
-  await readFrom(job, apprentice, readings, (characteristic) => characteristic !== 'pump-pack-found');
+  await readFrom(job, apprentice, readings, (characteristic) => !asFound(characteristic));
   job.tell(apprentice, 3, {
     kind: 'note finding',
     place: 'bore.2',

@@ -1,6 +1,7 @@
 /** @module Operations and their hold points: done, open, or held back by what is lacking. */
 import type { Operation } from '../engine/engine-type.ts';
 import { lackingAgreement } from './hold/agreement.ts';
+import { lackingSinceFound } from './hold/as-found.ts';
 import { lackingAnswers } from './hold/asks.ts';
 import { lackingBefore, lackingUnderCover } from './hold/before.ts';
 import type { Lacking } from './hold/lacking.ts';
@@ -31,6 +32,7 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingParts,
   lackingRenewed,
   lackingProof,
+  lackingSinceFound,
   lackingAnswers,
   lackingSums,
   lackingRunIn,

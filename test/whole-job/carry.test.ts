@@ -2,10 +2,12 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { mudlark } from '../engines/demo-engines.ts';
 import { bench, demoFile } from './endfloat.ts';
 
 const at = bench();
 const engine = demoFile('engines/mudlark-1.yaml');
+const type = mudlark();
 
 const told = async (...words: readonly string[]): Promise<string> => {
   const { code, out, err } = await at.run(words);
@@ -29,9 +31,30 @@ interface Shown {
   readonly operations: readonly { readonly operation: string; readonly kind: string }[];
 }
 
-/** Operations as a file of requests: the same that the server takes. */
+/** What an operation asks, answered in words or numbers; whatever is counted here comes to two. */
+const answersTo = (operation: string) =>
+  (type.operations.get(operation)?.asks ?? []).flatMap(({ name: ask, answer, each }) =>
+    (each ? placesAt(operation) : [undefined]).map((place) => ({
+      kind: 'answer ask',
+      operation,
+      ask,
+      ...(place !== undefined && { place }),
+      good: true,
+      says: answer === 'count' ? '' : `as found, ${ask}`,
+      ...(answer === 'count' && { count: 2 }),
+    })),
+  );
+
+const placesAt = (operation: string): readonly string[] =>
+  [...type.places.values()]
+    .filter(({ kind }) => kind === type.operations.get(operation)?.at)
+    .map(({ id }) => id);
+
+/** Operations with their answers as a file of requests: the same that the server takes. */
 const sign = async (...operations: readonly string[]): Promise<void> => {
-  const lines = operations.map((operation) => JSON.stringify({ kind: 'do operation', operation, note: '' }));
+  const lines = operations
+    .flatMap((operation) => [...answersTo(operation), { kind: 'do operation', operation, note: '' }])
+    .map((request) => JSON.stringify(request));
   const { code, err } = await at.run(['do', 'J-4', '--requests', '-'], lines.join('\n'));
   expect({ code, err }).toEqual({ code: 0, err: '' });
 };
@@ -57,7 +80,7 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     expect(booked).toBe('Booked in as J-4.\n');
     await sign('isolate-and-drain', 'mark-parts', 'strip-flywheel', 'lift-pump');
     expect(await refused('do', 'J-4', 'do-operation', 'operation=open-shim-pack')).toMatch(
-      /shim pack as found .* is not yet known.*: read /,
+      /the whole pack measured before it is taken apart.*: read /,
     );
     await told('take', 'J-4', demoFile('readings/mudlark-found.csv'));
     await sign('open-shim-pack', 'lift-head', 'strip-valves', 'draw-piston', 'lift-crankshaft', 'wash-parts');
@@ -103,7 +126,20 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
   });
 
   it('is built only as its parts are proved', async () => {
-    await sign('lay-crankshaft', 'close-end-cover');
+    await sign('lay-crankshaft');
+    expect(await refused('do', 'J-4', 'do-operation', 'operation=close-end-cover')).toMatch(
+      /crankshaft end float was read as found, before “Take off the end cover .*read it again as it is built/,
+    );
+    await told(
+      'do',
+      'J-4',
+      'take-reading',
+      'place=thrust.1',
+      'characteristic=end-float',
+      'reading=0.22mm',
+      'instrument=dial-0-12',
+    );
+    await sign('close-end-cover');
     expect(await refused('do', 'J-4', 'do-operation', 'operation=fit-piston')).toMatch(
       /is outside its limits/,
     );
