@@ -3,6 +3,7 @@ import type { Operation } from '../engine/engine-type.ts';
 import type { FewestChanges } from '../work/fewest-changes.ts';
 import type { OpenNow } from '../work/open-now.ts';
 import type { Reach } from '../work/reach.ts';
+import type { InShifts } from '../work/shifts.ts';
 import type { SideBySide } from '../work/side-by-side.ts';
 import { counted } from './counted.ts';
 import { plain } from './plain.ts';
@@ -94,6 +95,35 @@ export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): st
       ({ operation }) =>
         `\n${plain(operation.name)} takes ${operation.people} people: ask for another pair of hands.`,
     ),
+  ].join('');
+};
+
+/** @param shift  minutes of each */
+export const inShiftsText = ({ shifts, atLeast, proved }: InShifts, shift: number): string => {
+  const rows = shifts.flatMap(({ operations, minutes }, at) =>
+    operations.map(({ name, title, minutes: own = 0 }, index) => [
+      index === 0 ? String(at + 1) : '',
+      index === 0 ? `${hoursText(minutes)} of ${hoursText(shift)}` : '',
+      name,
+      title,
+      hoursText(own),
+    ]),
+  );
+  const least = proved
+    ? 'it cannot be done in fewer'
+    : `it cannot be done in fewer than ${atLeast}; whether these are the fewest is not proved`;
+  return [
+    table(
+      [
+        { head: 'Shift', right: true },
+        { head: 'Filled' },
+        { head: 'Operation' },
+        { head: 'What is done' },
+        { head: 'Takes', right: true },
+      ],
+      rows,
+    ),
+    `\n${counted(shifts.length, 'shift')}, one operation after another: ${least}.`,
   ].join('');
 };
 

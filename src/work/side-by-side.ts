@@ -1,8 +1,9 @@
 /** @module Fitters side by side: who does what from when to when, so that the work is done soonest. */
 import type { Operation } from '../engine/engine-type.ts';
-import { type Answer, answer, refuse } from '../quantity/refusal.ts';
+import { type Answer, answer } from '../quantity/refusal.ts';
 import type { Precedence } from './precedence.ts';
 import { type SharedWork, sharedWork } from './shared-work.ts';
+import { untold } from './untold.ts';
 
 export interface Shift {
   readonly operation: Operation;
@@ -140,16 +141,8 @@ export const sideBySide = (
   fitters: number,
   moments = Math.ceil(4_000_000 / Math.max(20, work.operations.length)),
 ): Answer<SideBySide> => {
-  const untold = work.operations.filter(({ minutes }) => minutes === undefined);
-  if (untold.length > 0)
-    return refuse(
-      `it is not said how long ${untold.length === 1 ? 'this takes' : `these ${untold.length} take`}: ${untold
-        .slice(0, 5)
-        .map(({ name }) => name)
-        .join(', ')}${untold.length > 5 ? ' …' : ''}`,
-      'order of work',
-      'give each operation its `minutes` in the engine type',
-    );
+  const lacks = untold(work, 'order of work');
+  if (lacks.kind === 'refused') return lacks;
   const minutes = work.operations.map((operation) => operation.minutes ?? 0);
   const known = sharedWork(work, minutes, fitters);
   const found = searchFor(work, known, fitters, moments);

@@ -67,6 +67,18 @@ describe('endfloat work-order', () => {
     expect(alone.out).toContain('lift-head takes 2 people: ask for another pair of hands.');
   });
 
+  it('divides the work into shifts', async () => {
+    const { out } = await ask('--strip', '--shift', '480');
+    // source: hand arithmetic: 735 minutes are more than one shift of 480 and no more than two
+    expect(out).toContain('2 shifts, one operation after another: it cannot be done in fewer.');
+    const { shifts, proved } = await json('--strip', '--shift', '480');
+    expect(proved).toBe(true);
+    expect(shifts.flatMap((one: { operations: readonly string[] }) => one.operations)).toHaveLength(17);
+    const { code, err } = await ask('--strip', '--shift', '100');
+    expect(code).toBe(2);
+    expect(err).toContain('wash-block takes 120 minutes and does not go into a shift of 100');
+  });
+
   it('says what can be done now, and what waits for parts', async () => {
     const strip = (await json('--strip')).order.map(({ name }: { name: string }) => name).join(',');
     const { out } = await ask('--now', '--done', `${strip},close-galleries`, '--away', 'main');
@@ -87,6 +99,8 @@ describe('endfloat work-order', () => {
     [['--to', 'pmup'], /there is no place pmup.*write pump/],
     [['--strip', '--build'], /--strip and --build do not go together/],
     [['--fitters', 'two'], /two is no number of fitters.*1 to 4/],
+    [['--shift', 'eight'], /eight is no length of a shift.*480 for eight hours/],
+    [['--shift', '480', '--now'], /--shift and --now do not go together/],
     [['--done', 'lift-hed'], /there is no operation lift-hed \(--done\): did you mean lift-head/],
     [['--now', '--away', 'pumps'], /there is no part pumps \(--away\): did you mean pump/],
     [['--away', 'pump'], /--away says nothing without --now/],

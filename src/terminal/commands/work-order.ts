@@ -6,13 +6,21 @@ import { openNow } from '../../work/open-now.ts';
 import { orderOf } from '../../work/order.ts';
 import { precedenceOf } from '../../work/precedence.ts';
 import { type Reach, reach } from '../../work/reach.ts';
+import { inShifts } from '../../work/shifts.ts';
 import { sideBySide } from '../../work/side-by-side.ts';
 import { type Given, lastValue, type Outcome, type TerminalCommand } from '../command.ts';
 import { counted } from '../counted.ts';
 import { engineOnFile, notUsable } from '../engine-file.ts';
 import { didYouMean } from '../nearest.ts';
 import { plain } from '../plain.ts';
-import { changesText, nowText, operationTable, reachText, shiftsText } from '../work-order-text.ts';
+import {
+  changesText,
+  inShiftsText,
+  nowText,
+  operationTable,
+  reachText,
+  shiftsText,
+} from '../work-order-text.ts';
 
 const where = 'endfloat work-order';
 
@@ -27,6 +35,10 @@ const apart = [
   ['fitters', 'now'],
   ['fitters', 'to'],
   ['now', 'fewest-changes'],
+  ['shift', 'fewest-changes'],
+  ['shift', 'fitters'],
+  ['shift', 'now'],
+  ['shift', 'to'],
 ] as const;
 
 const isGiven = ({ switches, values }: Given, option: string): boolean =>
@@ -83,6 +95,15 @@ const fittersOf = (text: string): Answer<number> =>
         'write a number from 1 to 4',
       );
 
+const minutesOf = (text: string): Answer<number> =>
+  /^\d{1,4}$/.test(text) && Number(text) > 0
+    ? answer(Number(text))
+    : refuse(
+        `${plain(text).slice(0, 20)} is no length of a shift`,
+        '--shift',
+        'write its minutes as a whole number, 480 for eight hours',
+      );
+
 const reached = (engine: EngineType, place: string, done: ReadonlySet<string>): Answer<Outcome> => {
   const found = reach(engine, place, done);
   return found.kind === 'refused'
@@ -128,6 +149,18 @@ const ordered = (engine: EngineType, given: Given, done: ReadonlySet<string>): A
     }));
     return answer({ text: shiftsText(found.value), json: { ...found.value, shifts } });
   }
+  const shift = lastValue(given, 'shift');
+  if (shift !== undefined) {
+    const minutes = minutesOf(shift);
+    if (minutes.kind === 'refused') return minutes;
+    const found = inShifts(work, minutes.value);
+    if (found.kind === 'refused') return found;
+    const { shifts } = found.value;
+    return answer({
+      text: inShiftsText(found.value, minutes.value),
+      json: { ...found.value, shifts: shifts.map((one) => ({ ...one, operations: named(one.operations) })) },
+    });
+  }
   if (given.switches.has('fewest-changes')) {
     const found = fewestChanges(work);
     return answer({ text: changesText(found), json: { ...found, order: named(found.order) } });
@@ -149,16 +182,18 @@ export const workOrder: TerminalCommand = {
     'work-order ENGINE-FILE --to PLACE [--done OPERATION,…]',
     'work-order ENGINE-FILE [--strip | --build] --fewest-changes',
     'work-order ENGINE-FILE [--strip | --build] --fitters 2',
+    'work-order ENGINE-FILE [--strip | --build] --shift 480',
     'work-order ENGINE-FILE --now [--done OPERATION,…] [--away PART,…]',
   ],
   about:
-    'The order keeps to what the engine type puts before what. --to names the least that must come off, the parts that are spoilt by it, and what is fitted and set again.\n--fewest-changes turns the engine on its stand as seldom as can be and then fetches the fewest special tools; --fitters shares the work out so that it is done soonest. Both say whether that is proved to be the best, or what no order can do with less than.',
+    'The order keeps to what the engine type puts before what. --to names the least that must come off, the parts that are spoilt by it, and what is fitted and set again.\n--fewest-changes turns the engine on its stand as seldom as can be and then fetches the fewest special tools; --fitters shares the work out so that it is done soonest; --shift divides it into the fewest shifts, no operation cut in two. Each says whether that is proved to be the best, or what no order can do with less than.',
   options: [
     { name: 'strip', says: 'the strip alone' },
     { name: 'build', says: 'building and setting alone' },
     { name: 'to', value: 'PLACE', says: 'what must come off to reach it: main.2, or main for all of them' },
     { name: 'fewest-changes', says: 'turn the engine and fetch special tools as seldom as can be' },
     { name: 'fitters', value: 'NUMBER', says: 'share the work among so many, to be done soonest' },
+    { name: 'shift', value: 'MINUTES', says: 'divide the work into the fewest shifts of so long' },
     { name: 'now', says: 'what can be done now' },
     { name: 'done', value: 'OPERATION', many: true, says: 'take it as done; several with commas' },
     { name: 'away', value: 'PART', many: true, says: 'with --now: a part that is not in the shop' },
