@@ -4,6 +4,7 @@ import { Link, useLocation } from 'wouter';
 import type { EngineType, Operation } from '../../engine/engine-type.ts';
 import { type OperationStanding, operationsOf } from '../../job/holds.ts';
 import type { OpenJob } from '../../job/job.ts';
+import { renewedBy } from '../../job/order/renewed-by.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
 import { PicturesOf } from '../picture/pictures-of.tsx';
 import { announce } from '../shell/announce.ts';
@@ -23,7 +24,8 @@ const named = (engine: EngineType, names: readonly string[]): string =>
   names.map((name) => engine.placeKinds.get(name)?.title ?? name.replaceAll('-', ' ')).join(', ');
 
 /** What it takes and does, as the engine type has it. */
-const factsOf = (engine: EngineType, operation: Operation): readonly (readonly [string, string])[] => {
+const factsOf = (job: OpenJob, operation: Operation): readonly (readonly [string, string])[] => {
+  const { engine } = job.sheet;
   const { stand, tools, people, minutes, removes, fits, covers } = operation;
   const covered = covers.map((name) => engine.characteristics.get(name)?.title ?? named(engine, [name]));
   return [
@@ -33,6 +35,12 @@ const factsOf = (engine: EngineType, operation: Operation): readonly (readonly [
     ['Takes about', minutes === undefined ? '' : `${minutes} minutes`],
     ['Comes off', named(engine, removes)],
     ['Goes on', named(engine, fits)],
+    [
+      'New with it',
+      renewedBy(job, operation)
+        .map(({ item, count }) => `${count} × ${item.title}`)
+        .join(', '),
+    ],
     ['Hides for good', covered.join(', ')],
   ].flatMap(([name = '', says = '']) => (says === '' ? [] : [[name, says] as const]));
 };
@@ -131,7 +139,7 @@ export const OperationSheet = ({
         </p>
       ))}
       <dl className="facts">
-        {factsOf(engine, operation).map(([name, says]) => (
+        {factsOf(job, operation).map(([name, says]) => (
           <div key={name}>
             <dt>{name}</dt>
             <dd>{says}</dd>
