@@ -33,7 +33,7 @@ const beside: Readonly<Record<(typeof heads)[number], readonly (keyof Source)[]>
   list: ['as'],
   pumps: [],
   instrument: ['of'],
-  sum: ['result'],
+  sum: ['result', 'input'],
   'shared-by': [],
 };
 
@@ -80,8 +80,12 @@ const sourceOf = (file: Source): GivenInput | undefined => {
     const of = among(ofInstrument, file.of);
     return of && { kind: 'instrument', name: file.instrument, of };
   }
-  if (file.sum !== undefined)
-    return file.result === undefined ? undefined : { kind: 'sum', name: file.sum, result: file.result };
+  if (file.sum !== undefined) {
+    const { sum: name, result, input } = file;
+    if (result !== undefined && input !== undefined) return undefined;
+    if (result !== undefined) return { kind: 'sum', name, takes: 'result', key: result };
+    return input === undefined ? undefined : { kind: 'sum', name, takes: 'input', key: input };
+  }
   return file['shared-by'] && { kind: 'shared', by: file['shared-by'] };
 };
 

@@ -46,7 +46,8 @@ export type GivenInput =
       /** What kind of instrument. */
       readonly name: string;
     }
-  | { readonly kind: 'sum'; readonly name: string; readonly result: string }
+  /** Of a sum that was noted before: what went into it, or what came of it. */
+  | { readonly kind: 'sum'; readonly name: string; readonly takes: 'input' | 'result'; readonly key: string }
   /** The error that two other inputs of this sum have in common. */
   | { readonly kind: 'shared'; readonly by: readonly [string, string] };
 

@@ -50,6 +50,7 @@ const source = z.strictObject({
   instrument: instrumentKind.optional().describe('the one of this kind that the job has'),
   sum: name.optional().describe('a sum of the same operation that was noted before'),
   result: resultKey.optional().describe('what came of it'),
+  input: name.optional().describe('what went into it'),
   'shared-by': z
     .tuple([name, name])
     .optional()

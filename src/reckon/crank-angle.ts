@@ -2,10 +2,11 @@
 import { type Millimetres, mm, type Radians, radians, toDegrees } from '../quantity/brand.ts';
 import { formatFigure } from '../quantity/figure.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
-import { certain, propagate, standardUncertainty, type Uncertain } from '../quantity/uncertain.ts';
+import { certain, propagate, standardUncertainty, times, type Uncertain } from '../quantity/uncertain.ts';
 import { type Crank, crankInputs, topAngle, topHeight, turning, wholeTravel } from './crank.ts';
 import { travelPerDegree } from './piston-travel.ts';
 import { quantityOf, type Reckoning, result } from './reckoning.ts';
+import { rimInput, rimLength } from './rim-length.ts';
 
 /** Both angles at one travel, counted from the true top of the stroke. */
 export interface CrankAngles {
@@ -91,9 +92,10 @@ export const crankAngleReckoning: Reckoning = {
       range: '0 mm to the whole travel of the piston',
       example: '3.75mm',
     },
+    rimInput,
   ],
   formula:
-    'cos β = (r² + D² − l²) / (2 r D), D² = (√((l + r)² − e²) − s)² + e²; before and after = line to the pin ∓ β, counted from the true top; r = stroke / 2, l = rod, e = pin offset, s = travel',
+    'cos β = (r² + D² − l²) / (2 r D), D² = (√((l + r)² − e²) − s)² + e²; before and after = line to the pin ∓ β, counted from the true top; r = stroke / 2, l = rod, e = pin offset, s = travel; on the rim D / 2 × angle',
   source: 'law of cosines on the slider-crank triangle',
   reckon: (values) => {
     const inputs = ['stroke', 'rod', 'pin-offset', 'travel'].map((key) => quantityOf(values, key));
@@ -115,11 +117,22 @@ export const crankAngleReckoning: Reckoning = {
     if (after.kind === 'refused') return after;
     const rate = travelPerDegree(crank, angles.value.after);
     if (rate.kind === 'refused') return rate;
+    const { rim } = values.quantities;
+    const onRim = rim && {
+      before: rimLength(rim, times(before.value, -1)),
+      after: rimLength(rim, after.value),
+    };
+    if (onRim?.before.kind === 'refused') return onRim.before;
+    if (onRim?.after.kind === 'refused') return onRim.after;
     return answer({
       results: {
         before: result(before.value, 'deg', -perRadian),
         after: result(after.value, 'deg', perRadian),
         'per-degree': result(certain(rate.value), 'mm/deg'),
+        ...(onRim && {
+          'rim-before': result(onRim.before.value, 'mm'),
+          'rim-after': result(onRim.after.value, 'mm'),
+        }),
       },
       notes: [
         'Both angles count from the true top of the stroke; millimetres per degree are those after it.',

@@ -59,7 +59,7 @@ describe('a sum asked for by name', () => {
     expect(refusalOf('piston-travel', { stroke: '98mm', length: '168mm', angle: '20deg' })).toEqual({
       what: 'piston-travel does not take length',
       where: 'length',
-      remedy: 'give it stroke, rod, pin-offset, angle',
+      remedy: 'give it stroke, rod, pin-offset, angle, rim',
     });
     expect(refusalOf('convert', JSON.parse('{"__proto__":"1","value":"1in","to":"mm"}'))?.where).toBe(
       '__proto__',

@@ -5,6 +5,7 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { plus, propagate, standardUncertainty, type Uncertain, uncertain } from '../quantity/uncertain.ts';
 import { type Crank, crankInputs, topAngle, topHeight, turning } from './crank.ts';
 import { quantityOf, type Reckoning, result } from './reckoning.ts';
+import { rimInput, rimLength } from './rim-length.ts';
 
 /** The sum for a crank that is known to turn. */
 const travelOf = (crank: Crank, angle: number): number => {
@@ -92,9 +93,10 @@ export const pistonTravelReckoning: Reckoning = {
       range: '-720 deg to 720 deg',
       example: '20deg',
     },
+    rimInput,
   ],
   formula:
-    's = √((l + r)² − e²) − r cos φ − √(l² − (r sin φ − e)²), φ = angle + asin(e / (l + r)), r = stroke / 2, l = rod, e = pin offset',
+    's = √((l + r)² − e²) − r cos φ − √(l² − (r sin φ − e)²), φ = angle + asin(e / (l + r)), r = stroke / 2, l = rod, e = pin offset; on the rim D / 2 × angle',
   source:
     'derived from the slider-crank triangle; uncertainty by JCGM 100:2008, 5.1.2, with the second-order term of the angle',
   reckon: (values) => {
@@ -115,10 +117,14 @@ export const pistonTravelReckoning: Reckoning = {
     if (travel.kind === 'refused') return travel;
     const rate = through(rateOf, [stroke, rod, offset, angle]);
     if (rate.kind === 'refused') return rate;
+    const { rim } = values.quantities;
+    const along = rim && rimLength(rim, angle);
+    if (along?.kind === 'refused') return along;
     return answer({
       results: {
         travel: result(plus(travel.value, bend(rate.value, angle)), 'mm'),
         'per-degree': result(rate.value, 'mm/deg', Math.PI / 180),
+        ...(along && { 'rim-length': result(along.value, 'mm') }),
       },
       notes:
         offset.value === 0

@@ -16,11 +16,37 @@ const crankIn = ({ quantities }: Values): Crank => ({
   pinOffset: mm(quantities['pin-offset']?.value ?? 0),
 });
 
+/** The rim, no larger than there is room for, with the length from the top to where the crank stands. */
+const rimDrawn = (
+  rim: { readonly x: number; readonly y: number; readonly r: number },
+  at: number,
+  words: string,
+): readonly SvgNode[] => {
+  const turned = Math.atan2(Math.sin(at), Math.cos(at));
+  const end = { x: rim.x + rim.r * Math.sin(turned), y: rim.y - rim.r * Math.cos(turned) };
+  return [
+    svg('path', {
+      d: `M ${round(rim.x)} ${round(rim.y - rim.r)} A ${round(rim.r)} ${round(rim.r)} 0 0 ${turned >= 0 ? 1 : 0} ${round(end.x)} ${round(end.y)}`,
+      fill: 'none',
+      stroke: pens.accent,
+      'stroke-width': 4,
+    }),
+    lettering(`${words} on the rim`, rim.x + rim.r + 10, rim.y + 36, { 'font-weight': 700, 'font-size': 14 }),
+  ];
+};
+
 /** @param angle  from top dead centre, radians */
 const drawn = (
   crank: Crank,
   angle: number,
-  words: { readonly title: string; readonly travel: string; readonly angle: string; readonly rate: string },
+  words: {
+    readonly title: string;
+    readonly travel: string;
+    readonly angle: string;
+    readonly rate: string;
+    /** Along the rim of the flywheel, '' where no rim was given. */
+    readonly rim: string;
+  },
 ): SvgNode => {
   const { stroke, rod, pinOffset } = crank;
   const throwOf = stroke / 2;
@@ -43,7 +69,7 @@ const drawn = (
     { width, height },
     {
       title: words.title,
-      description: `Crank ${words.angle} from top dead centre; the piston is ${words.travel} below it; ${words.rate} there.`,
+      description: `Crank ${words.angle} from top dead centre; the piston is ${words.travel} below it; ${words.rate} there${words.rim === '' ? '' : `; ${words.rim} along the rim`}.`,
     },
     ...[-1, 1].flatMap((which) => {
       const wall = {
@@ -103,6 +129,7 @@ const drawn = (
     lettering(words.travel, side + 30, pin - crown + 20, { 'font-weight': 700, 'font-size': 17 }),
     lettering(words.angle, crankX + throwOf * scale + 22, y(0) - 6, { 'font-weight': 700, 'font-size': 17 }),
     lettering(words.rate, crankX + throwOf * scale + 22, y(0) + 16, { 'font-size': 13, fill: pens.faint }),
+    ...(words.rim === '' ? [] : rimDrawn({ x: crankX, y: y(0), r: throwOf * scale + 12 }, at, words.rim)),
   );
 };
 
@@ -115,6 +142,7 @@ export const pistonTravelPicture: Picture = (given, reckoned) => {
     travel: lettered(reckoned, 'travel'),
     angle: angleWords(angle),
     rate: lettered(reckoned, 'per-degree'),
+    rim: lettered(reckoned, 'rim-length'),
   });
 };
 
@@ -126,5 +154,6 @@ export const crankAnglePicture: Picture = (given, reckoned) => {
     travel: `${Number(travel.toFixed(4))} mm`,
     angle: angleWords(-before),
     rate: lettered(reckoned, 'per-degree'),
+    rim: lettered(reckoned, 'rim-before'),
   });
 };

@@ -22,6 +22,9 @@ interface Bound {
   readonly path: FilePath;
 }
 
+const reckoningOf = (sum: OperationSum | undefined): Reckoning | undefined =>
+  reckonings.find(({ name }) => name === sum?.reckon);
+
 /** Of what kind the figure is that a source gives; undefined where it gives words or a list. */
 const dimensionOf = ({ engine, operation }: Bound, source: GivenInput): Dimension | undefined => {
   switch (source.kind) {
@@ -43,9 +46,12 @@ const dimensionOf = ({ engine, operation }: Bound, source: GivenInput): Dimensio
     case 'shared':
       return 'length';
     case 'sum': {
-      const other = operation.sums.find(({ name }) => name === source.name);
-      const reckoning = reckonings.find(({ name }) => name === other?.reckon);
-      const unit = findUnit((reckoning && exampleOf(reckoning)?.results[source.result]?.unit) ?? '');
+      const reckoning = reckoningOf(operation.sums.find(({ name }) => name === source.name));
+      if (source.takes === 'input') {
+        const input = reckoning?.inputs.find(({ key }) => key === source.key);
+        return input?.kind === 'quantity' ? input.dimension : undefined;
+      }
+      const unit = findUnit((reckoning && exampleOf(reckoning)?.results[source.key]?.unit) ?? '');
       return unit.kind === 'answer' ? unit.value.dimension : undefined;
     }
     case 'text':
@@ -163,11 +169,15 @@ const sourceMisfits = (bound: Bound, source: GivenInput, path: FilePath): readon
             ),
           ),
         ];
-      const reckoning = reckonings.find(({ name }) => name === other.reckon);
-      const results = Object.keys((reckoning && exampleOf(reckoning)?.results) ?? {});
-      return results.includes(source.result)
+      const reckoning = reckoningOf(other);
+      const keys =
+        source.takes === 'input'
+          ? (reckoning?.inputs ?? []).map(({ key }) => key)
+          : Object.keys((reckoning && exampleOf(reckoning)?.results) ?? {});
+      const verb = source.takes === 'input' ? 'takes' : 'gives';
+      return keys.includes(source.key)
         ? []
-        : [wrong(path, `${other.reckon} gives no ${source.result}`, chooseName(source.result, results))];
+        : [wrong(path, `${other.reckon} ${verb} no ${source.key}`, chooseName(source.key, keys))];
     }
     case 'shared':
       return source.by

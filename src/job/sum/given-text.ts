@@ -97,16 +97,16 @@ const instrumentText = (
 
 const ofSum = (
   job: OpenJob,
-  { name, result }: Extract<GivenInput, { kind: 'sum' }>,
+  { name, takes, key }: Extract<GivenInput, { kind: 'sum' }>,
   { operation, place }: SumPlace,
 ): GivenText => {
   const noted =
     job.sums.get(sumKey(operation.name, name, place?.id)) ??
     job.sums.get(sumKey(operation.name, name, undefined));
-  const found = noted?.found.find(({ key }) => key === result);
+  const found = (takes === 'result' ? noted?.found : noted?.inputs)?.find((one) => one.key === key);
   const title = operation.sums.find((sum) => sum.name === name)?.title ?? name;
   return found
-    ? given(found.text, `${result.replaceAll('-', ' ')} of “${title}”`)
+    ? given(found.text, `${key.replaceAll('-', ' ')} of “${title}”`)
     : first(`“${title}” is not noted`, 'do that sum first, and write it into the journal');
 };
 
