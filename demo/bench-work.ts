@@ -9,6 +9,7 @@ import { readReadings } from '../src/measure/import-readings.ts';
 import { amountOf } from '../src/quantity/typed.ts';
 import { textOf } from './files.ts';
 import { instruments } from './instruments.ts';
+import { noteSums } from './noted-sums.ts';
 import { fitter, foreman, shop } from './people.ts';
 import type { Story } from './story.ts';
 
@@ -137,7 +138,7 @@ const answerAll = (story: Story, by: string, operation: Operation): void => {
 };
 
 /**
- * Confirms homes, tightens, answers what is asked and signs the operations of some parts of the job, in the order of
+ * Confirms homes, notes sums, tightens, answers what is asked and signs the operations of some parts of the job, in the order of
  * the engine type.
  *
  * @param last  the one to stop after; left out, all of them
@@ -151,6 +152,7 @@ export const signAll = (
   for (const operation of story.job().sheet.engine.operations.values()) {
     if (!phases.includes(operation.phase) || story.job().done.has(operation.name)) continue;
     confirmHomes(story, by, operation);
+    noteSums(story, by, operation.name);
     tightenAll(story, by, operation);
     answerAll(story, by, operation);
     story.tell(by, 35, { kind: 'do operation', operation: operation.name, note: '' });

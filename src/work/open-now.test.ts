@@ -30,7 +30,7 @@ describe('what can be done now', () => {
     const done = [...strip.map(({ name }) => name), 'close-galleries'];
     expect(now(done, ['piston', 'main'])).toEqual({
       open: ['fit-camshaft', 'fit-valves'],
-      waiting: ['fit-main-shells for main', 'ring-pistons for piston'],
+      waiting: ['fit-main-shells for main', 'fit-crank-pinion for main', 'ring-pistons for piston'],
     });
   });
 

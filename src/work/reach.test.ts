@@ -50,7 +50,7 @@ describe('the strip that reaches a place', () => {
       'find-top-dead-centre',
       'fit-pumps',
       'prove-stop',
-      'fit-manifolds',
+      'balance-pumps',
     ]);
     expect(found.prove).toEqual(['pump-depth']);
   });

@@ -125,7 +125,25 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     await told('do', 'J-4', 'note-agreement', 'name=R. Thrale', 'how=at the bench');
   });
 
-  it('is built only as its parts are proved', async () => {
+  it('is built only as its parts are proved and its clearances reckoned from them', async () => {
+    const laying = ['operation=lay-crankshaft', 'sum=clearance'];
+    expect(await refused('do', 'J-4', 'do-operation', 'operation=lay-crankshaft')).toMatch(
+      /main bearing clearance, main bearing 1”: not reckoned/,
+    );
+    const shown = await told('sum', 'J-4', 'lay-crankshaft', 'clearance', 'main.1');
+    expect(shown).toMatch(/bore +42\.\d+ ± 0\.\d+ mm +main bearing 1, main bush bore.*, read with /);
+    expect(shown).toMatch(/clearance 0\.\d+ ± 0\.\d+ mm, to be 0\.035 mm to 0\.130 mm: within/);
+    expect(shown).toMatch(/In the journal: not reckoned/);
+    expect(await refused('do', 'J-4', 'note-sum', ...laying)).toMatch(/it is done at each place/);
+    expect(await refused('do', 'J-4', 'note-sum', ...laying, 'place=main.1', 'shaft=41.98mm')).toMatch(
+      /it is given here and not asked/,
+    );
+    for (const place of ['main.1', 'main.2'])
+      await told('do', 'J-4', 'note-sum', ...laying, `place=${place}`, 'fitted=the bushes as pressed in');
+    const { sums } = await at.json<{
+      readonly sums: readonly { readonly standing: { readonly kind: string } }[];
+    }>('sum', 'J-4', 'lay-crankshaft');
+    expect(sums.map(({ standing }) => standing.kind)).toEqual(['noted', 'noted']);
     await sign('lay-crankshaft');
     expect(await refused('do', 'J-4', 'do-operation', 'operation=close-end-cover')).toMatch(
       /crankshaft end float was read as found, before “Take off the end cover .*read it again as it is built/,
@@ -152,6 +170,9 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     );
     await told('do', 'J-4', 'home-part', 'tag=J-4/VALVE.1', 'place=valve.1');
     await told('do', 'J-4', 'home-part', 'tag=valve 2', 'place=valve.2', 'operation=fit-valves');
+    const bump = ['operation=fit-head', 'sum=bump'];
+    expect(await told('sum', 'J-4', 'fit-head', 'bump', 'lead=0.62, 0.60 mm')).toMatch(/: outside/);
+    await told('do', 'J-4', 'note-sum', ...bump, 'lead=0.83, 0.80 mm', 'note=two wires, 3 mm lead');
     await sign('fit-valves', 'fit-head', 'fit-flywheel', 'set-valve-clearances');
   });
 

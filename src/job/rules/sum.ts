@@ -1,10 +1,9 @@
 /** @module May this sum be noted so: is it one of the operation, from the engine's own figures, and does it come out? */
 import { type Trouble, trouble } from '../../journal/trouble.ts';
-import { reckonTyped } from '../../reckon/given.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { notedInputs, notedResults, sumNamed } from '../sum/noted-sum.ts';
-import { sumAt } from '../sum/sum-at.ts';
+import { reckonHere, sumAt } from '../sum/sum-at.ts';
 
 type Asked = RequestOf<'note sum'>;
 
@@ -39,7 +38,7 @@ export const sumTrouble = (job: OpenJob, asked: Asked): Trouble => {
           'take the figures as they now stand, and reckon it again',
         );
   }
-  const again = reckonTyped(here.reckoning, here.texts);
+  const again = reckonHere(here);
   if (again.kind === 'refused') return { ...again.refusal, where: `${where}, ${again.refusal.where}` };
   const wrong = differs(notedResults(again.value.reckoned), asked.found);
   return wrong === undefined

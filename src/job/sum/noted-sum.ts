@@ -7,7 +7,7 @@ import type { Reckoned } from '../../reckon/reckoning.ts';
 import type { RequestOf } from '../command.ts';
 import type { NotedSum, OpenJob } from '../job.ts';
 import { type KeptHere, keptHere, resultText } from './keeping.ts';
-import { type SumHere, sumAt, type Texts } from './sum-at.ts';
+import { reckonHere, type SumHere, sumAt, type Texts } from './sum-at.ts';
 import { type SumPlace, sumPlaces } from './sum-places.ts';
 
 export interface NotedHere {
@@ -122,12 +122,13 @@ export const noteSum = (
           stray.slice(0, 40),
           `give it ${keys.join(', ')}`,
         );
-  if (here.reckoned.kind === 'refused') return here.reckoned;
+  const reckoned = reckonHere(here);
+  if (reckoned.kind === 'refused') return reckoned;
   return answer({
     kind: 'note sum',
     ...named,
     inputs: notedInputs(here),
-    found: notedResults(here.reckoned.value.reckoned),
+    found: notedResults(reckoned.value.reckoned),
     ...(said.fitted !== undefined && said.fitted !== '' && { fitted: said.fitted }),
     note: said.note,
   });

@@ -7,7 +7,6 @@ import type { Input, Reckoned, Reckoning, Values } from '../../reckon/reckoning.
 import type { NotedSum, OpenJob } from '../job.ts';
 import type { GivenText } from './given-lists.ts';
 import { givenText } from './given-text.ts';
-import { type KeptHere, keptHere } from './keeping.ts';
 import { type SumPlace, sumKey } from './sum-places.ts';
 
 export interface SumInput {
@@ -22,12 +21,14 @@ export interface SumHere extends SumPlace {
   readonly inputs: readonly SumInput[];
   /** All that goes in: what is given, and what was typed. */
   readonly texts: Readonly<Record<string, string>>;
-  /** Refused, with what is missing or wrong, until it can be reckoned. */
-  readonly reckoned: Answer<{ readonly values: Values; readonly reckoned: Reckoned }>;
-  readonly keeps: readonly KeptHere[];
   readonly noted?: NotedSum;
   /** What has changed since it was noted, in words; none where it still stands. */
   readonly changed: readonly string[];
+}
+
+export interface ReckonedHere {
+  readonly values: Values;
+  readonly reckoned: Reckoned;
 }
 
 export type Texts = Readonly<Record<string, string>>;
@@ -58,7 +59,7 @@ const textsOf = (inputs: readonly SumInput[], typed: Texts): Texts =>
     }),
   );
 
-const waitsFor = ({ sum }: SumPlace, inputs: readonly SumInput[]): Answer<never> | undefined => {
+const waitsFor = ({ sum, inputs }: SumHere): Answer<never> | undefined => {
   const missing = inputs.flatMap(({ given }) => (given?.kind === 'first' ? [given] : []));
   const [one] = missing;
   return one && refuse(missing.map(({ says }) => says).join('; '), sum.name, one.remedy);
@@ -75,18 +76,18 @@ export const sumAt = (job: OpenJob, at: SumPlace, typed: Texts = {}): SumHere | 
   const reckoning = reckonings.find(({ name }) => name === at.sum.reckon);
   if (reckoning === undefined) return undefined;
   const inputs = inputsOf(job, at, reckoning);
-  const texts = textsOf(inputs, typed);
-  const reckoned = waitsFor(at, inputs) ?? reckonTyped(reckoning, texts);
   const noted = job.sums.get(sumKey(at.operation.name, at.sum.name, at.place?.id));
   return {
     ...at,
     title: titleOf(at, reckoning),
     reckoning,
     inputs,
-    texts,
-    reckoned,
-    keeps: reckoned.kind === 'answer' ? keptHere(job, at.sum, reckoned.value.reckoned) : [],
+    texts: textsOf(inputs, typed),
     ...(noted && { noted }),
     changed: changedSince(noted, inputs),
   };
 };
+
+/** What comes of a sum as it stands; refused, with what is missing or wrong, until it can be reckoned. */
+export const reckonHere = (here: SumHere): Answer<ReckonedHere> =>
+  waitsFor(here) ?? reckonTyped(here.reckoning, here.texts);

@@ -2,7 +2,7 @@
 import type { Request } from '../../job/command.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { readRequest } from '../../job/read-command.ts';
-import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
+import { type Answer, answer, type Refusal, refuse } from '../../quantity/refusal.ts';
 import { cautionLines, cautionsSince } from '../cautions.ts';
 import { answerNo, type Given, lastValue, type Outcome, type TerminalCommand } from '../command.ts';
 import { textOf } from '../input-file.ts';
@@ -19,7 +19,10 @@ const names = jobRequests.map(({ name }) => name);
 const helpLine = (one: JobRequest): string =>
   `  ${one.name} ${keysText(one.keys)}${'others' in one ? ` ${one.others}` : ''}`;
 
-type Asking = (job: OpenJob) => Answer<readonly Request[]>;
+/** Requests, or that the job itself says no to them. */
+type Asked = Answer<readonly Request[]> | { readonly kind: 'no'; readonly refusal: Refusal };
+
+type Asking = (job: OpenJob) => Asked;
 
 const asTyped = (given: Given): Answer<Asking> => {
   const [name = '', command, ...words] = given.words;
@@ -38,7 +41,7 @@ const asTyped = (given: Given): Answer<Asking> => {
     if (typed.kind === 'refused') return typed;
     return answer((job) => {
       const request = asked.ask(typed.value.values, typed.value.others, job);
-      return request.kind === 'refused' ? request : answer([request.value]);
+      return request.kind === 'refused' ? { kind: 'no', refusal: request.refusal } : answer([request.value]);
     });
   }
   const values = readValues(words, asked.keys, where);
@@ -79,6 +82,7 @@ export const doInJob: TerminalCommand = {
       const { id, job } = found.value;
       const requests = asking.value(job);
       if (requests.kind === 'refused') return requests;
+      if (requests.kind === 'no') return answerNo(requests.refusal);
       const carried = await carryOut(store, given, id, job, requests.value);
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') {

@@ -3,9 +3,9 @@
 import type { Operation } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import type { OpenJob } from '../../job/job.ts';
-import { resultText } from '../../job/sum/keeping.ts';
+import { keptHere, resultText } from '../../job/sum/keeping.ts';
 import { sumNamed } from '../../job/sum/noted-sum.ts';
-import { type SumHere, type SumInput, sumAt } from '../../job/sum/sum-at.ts';
+import { reckonHere, type SumHere, type SumInput, sumAt } from '../../job/sum/sum-at.ts';
 import { sumsAt } from '../../job/sum/sum-places.ts';
 import { type SumStanding, sumStanding } from '../../job/sum/sum-standing.ts';
 import { type Answer, answer, refusalText, refuse } from '../../quantity/refusal.ts';
@@ -63,7 +63,8 @@ const inputRow = (here: SumHere, one: SumInput): readonly string[] => {
 };
 
 const shown = (job: OpenJob, here: SumHere): Outcome => {
-  const { reckoned, keeps } = here;
+  const reckoned = reckonHere(here);
+  const keeps = reckoned.kind === 'answer' ? keptHere(job, here.sum, reckoned.value.reckoned) : [];
   const standing = sumStanding(job, here);
   const came =
     reckoned.kind === 'refused'
