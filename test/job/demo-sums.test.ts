@@ -97,14 +97,14 @@ describe('the sums of the build in the demo workshop', { timeout: 60_000 }, () =
     if (!at) throw new Error('the button is left');
     const named = { operation: at.operation.name, sum: at.sum.name };
     const asked = noteSum(mudlark.job(), named, button, { note: '' });
-    // source: hand arithmetic: 61.29 + 3.10 − 61.36 = 3.03 mm, nearest L, 3.00
+    // source: hand arithmetic: 61.29 + 3.10 − 61.36 = 3.03 mm, nearest L, 3.00, which is 0.03 mm thin
     expect(asked).toMatchObject({
       value: {
         found: [
           { key: 'needed', text: '3.03 mm' },
           { key: 'button', text: 'L' },
           { key: 'thickness', text: '3 mm' },
-          { key: 'left-over', text: '0.03 mm' },
+          { key: 'left-over', text: '-0.03 mm' },
         ],
       },
     });
