@@ -14,6 +14,7 @@ import { inQuestion } from './commands/in-question.ts';
 import { instruments } from './commands/instruments.ts';
 import { jobs } from './commands/jobs.ts';
 import { judge } from './commands/judge.ts';
+import { labels } from './commands/labels.ts';
 import { limits } from './commands/limits.ts';
 import { machineShop } from './commands/machine-shop.ts';
 import { offer } from './commands/offer.ts';
@@ -31,6 +32,7 @@ import { sheet } from './commands/sheet.ts';
 import { show } from './commands/show.ts';
 import { slips } from './commands/slips.ts';
 import { sum } from './commands/sum.ts';
+import { tag } from './commands/tag.ts';
 import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { tighten } from './commands/tighten.ts';
@@ -65,6 +67,8 @@ export const commands: readonly TerminalCommand[] = [
   runInCommand,
   doInJob,
   fit,
+  labels,
+  tag,
   tighten,
   timing,
   instruments,

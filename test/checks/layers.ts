@@ -35,7 +35,7 @@ export const layers: readonly Layer[] = [
 const notForWeb = ['store', 'server', 'terminal'];
 
 /** What the pure folders may use from others: plain computation, the same everywhere. */
-export const purePackages: readonly string[] = ['zod', 'yaml', 'canonicalize', '@noble/hashes', 'uuid'];
+export const purePackages: readonly string[] = ['zod', 'yaml', 'canonicalize', '@noble/hashes', 'uuid', 'qr'];
 
 export const pureFolders: readonly string[] = layers
   .filter((layer) => layer.pure)
