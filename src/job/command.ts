@@ -37,6 +37,8 @@ export type Request =
   | Asked<'sum noted', 'note sum'>
   | Asked<'operation done', 'do operation'>
   | Asked<'stage tightened', 'tighten stage'>
+  | Asked<'work begun', 'begin work'>
+  | Asked<'work stopped', 'stop work'>
   | Asked<'operation reopened', 'reopen operation'>
   | Asked<'part homed', 'home part'>
   | Asked<'part strayed', 'note part strayed'>

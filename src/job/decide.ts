@@ -40,6 +40,7 @@ import { setScopeTrouble } from './rules/scope.ts';
 import { bringSlipChancesTrouble } from './rules/slip-chances.ts';
 import { noteSumTrouble } from './rules/sum.ts';
 import { tightenStageTrouble } from './rules/tighten.ts';
+import { beginWorkTrouble, stopWorkTrouble } from './rules/work.ts';
 
 const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
   switch (request.kind) {
@@ -105,6 +106,10 @@ const troubleIn = (job: OpenJob, { request, at, actor }: Command): Trouble => {
       return doOperationTrouble(job, request, actor);
     case 'tighten stage':
       return tightenStageTrouble(job, request);
+    case 'begin work':
+      return beginWorkTrouble(job, request, actor);
+    case 'stop work':
+      return stopWorkTrouble(job, request, actor, at);
     case 'reopen operation':
       return reopenOperationTrouble(job, request);
     case 'home part':

@@ -292,6 +292,16 @@ export type Fact =
       readonly note: string;
     }
   /** It is undone again, and with it all that rested on it. */
+  /** Somebody sets to it: their time counts until they stop, go over to another, or it is signed. */
+  | { readonly kind: 'work begun'; readonly operation: string }
+  | {
+      readonly kind: 'work stopped';
+      readonly operation: string;
+      /** What interrupted it. */
+      readonly why: string;
+      /** Where stopping was forgotten: when the hands had left it, RFC 3339, UTC. */
+      readonly endedAt?: string;
+    }
   | { readonly kind: 'operation reopened'; readonly operation: string; readonly why: string }
   /** Its tag was confirmed at its place, as it was put there. */
   | {

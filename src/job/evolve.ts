@@ -12,7 +12,7 @@ import { afterAgreement, afterOffer, afterPlan } from './agreement.ts';
 import { answerKey } from './asked.ts';
 import { engineOfJob } from './engine-of-job.ts';
 import type { Fact, JobEvent } from './event.ts';
-import type { Booked, Job, OpenJob } from './job.ts';
+import type { Booked, Job, OpenJob, WorkLogged } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
 import { afterPack } from './pack-after.ts';
 import { afterReopening } from './reopened.ts';
@@ -80,6 +80,7 @@ const opened = (head: Head<Fact>, booked: Booked): Job => {
     done: new Map(),
     reopened: [],
     homing: [],
+    workLog: [],
     runLog: [],
     running: [],
     agreedBefore: [],
@@ -141,6 +142,8 @@ const taken = (
   const readings = grow(job.sheet.readings, key, [...(job.sheet.readings.get(key) ?? []), reading]);
   return { ...job, sheet: { ...job.sheet, readings }, takenBy: grow(job.takenBy, id, signed) };
 };
+
+const logged = (job: OpenJob, one: WorkLogged): OpenJob => ({ ...job, workLog: [...job.workLog, one] });
 
 /** Reading a journal admits no strange fact; one that came in by another door changes nothing. */
 const strange = (job: OpenJob, _: never): OpenJob => job;
@@ -234,7 +237,14 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
     }
     case 'operation done': {
       const { kind: _, operation, ...told } = fact;
-      return { ...job, done: grow(job.done, operation, { ...told, ...signed }) };
+      const done = grow(job.done, operation, { ...told, ...signed });
+      return logged({ ...job, done }, { kind: 'signed', operation, ...signed });
+    }
+    case 'work begun':
+      return logged(job, { kind: 'begun', operation: fact.operation, ...signed });
+    case 'work stopped': {
+      const { kind: _, ...told } = fact;
+      return logged(job, { kind: 'stopped', ...told, ...signed });
     }
     case 'operation reopened':
       return {

@@ -1,7 +1,7 @@
 /** @module The shape of every kind of fact, in every version ever written: what stored and sent text is checked by. */
 import { z } from 'zod';
 import { factReader, now } from '../journal/fact-reader.ts';
-import { note, plain, typed, words } from '../journal/shape.ts';
+import { note, plain, signature, typed, words } from '../journal/shape.ts';
 import { day, instrumentShape } from '../register/instrument-shape.ts';
 import { slipChance } from '../register/slip-chance-shape.ts';
 import type { Fact, FactKind } from './event.ts';
@@ -211,6 +211,8 @@ const shapes = {
     overruled: z.strictObject({ by: words, why: note }).exactOptional(),
     note,
   }),
+  'work begun': z.strictObject({ operation: words }),
+  'work stopped': z.strictObject({ operation: words, why: note, endedAt: signature.at.exactOptional() }),
   'operation reopened': z.strictObject({ operation: words, why: note }),
   'sum noted': z.strictObject({
     operation: words,
@@ -294,6 +296,8 @@ export const facts = factReader<Fact>({
     now(shapes['operation done']),
   ],
   'stage tightened': [now(shapes['stage tightened'])],
+  'work begun': [now(shapes['work begun'])],
+  'work stopped': [now(shapes['work stopped'])],
   'operation reopened': [now(shapes['operation reopened'])],
   'sum noted': [now(shapes['sum noted'])],
   'part homed': [now(shapes['part homed'])],

@@ -72,6 +72,15 @@ export type AnsweredAsk = FactOf<'ask answered'> & Signed;
 
 export type DoneOperation = Omit<FactOf<'operation done'>, 'operation'> & Signed;
 
+/** Something that begins or ends somebody's time at an operation. */
+export interface WorkLogged extends Signed {
+  readonly kind: 'begun' | 'stopped' | 'signed';
+  readonly operation: string;
+  /** Of one that was stopped. */
+  readonly why?: string;
+  readonly endedAt?: string;
+}
+
 export interface ReopenedOperation extends FactOf<'operation reopened'>, Signed {
   /** How it had been signed, and what rested on it with it: by the names of the operations. */
   readonly undone: ReadonlyMap<string, DoneOperation>;
@@ -131,6 +140,8 @@ export interface OpenJob {
   readonly done: ReadonlyMap<string, DoneOperation>;
   /** What was signed, and undone again, oldest first. */
   readonly reopened: readonly ReopenedOperation[];
+  /** Begun, stopped, signed: what time at operations is counted from, oldest first. */
+  readonly workLog: readonly WorkLogged[];
   /** Sums of operations as they were last noted, by `sumKey`. */
   readonly sums: ReadonlyMap<string, NotedSum>;
   /** Parts confirmed home, strayed, decided on, oldest first. */

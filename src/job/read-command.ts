@@ -36,6 +36,8 @@ const factOfRequest: FactOfRequest<Request, Fact> = {
   'note sum': 'sum noted',
   'do operation': 'operation done',
   'tighten stage': 'stage tightened',
+  'begin work': 'work begun',
+  'stop work': 'work stopped',
   'reopen operation': 'operation reopened',
   'home part': 'part homed',
   'note part strayed': 'part strayed',

@@ -10,6 +10,11 @@ const countOf = (year: number, month: number, day: number): number => {
   return era * 146_097 + dayOfEra - 719_468;
 };
 
+const counted = (day: string): number => {
+  const [year = 1970, month = 1, date = 1] = day.slice(0, 10).split('-').map(Number);
+  return countOf(year, month, date);
+};
+
 const written = (count: number): string => {
   const shifted = count + 719_468;
   const era = Math.floor(shifted / 146_097);
@@ -38,7 +43,12 @@ const written = (count: number): string => {
  * @param days  a whole number, 0 to 10,000
  * @example dayAfter('2024-02-28', 2) // '2024-03-01'
  */
-export const dayAfter = (day: string, days: number): string => {
-  const [year = 1970, month = 1, date = 1] = day.slice(0, 10).split('-').map(Number);
-  return written(countOf(year, month, date) + days);
-};
+export const dayAfter = (day: string, days: number): string => written(counted(day) + days);
+
+/**
+ * Days from one day to another, below zero where the second comes first.
+ *
+ * @param from  a day, or a moment that begins with one
+ * @example daysBetween('2024-02-28', '2024-03-01T08:00:00Z') // 2
+ */
+export const daysBetween = (from: string, to: string): number => counted(to) - counted(from);

@@ -21,6 +21,7 @@ import { fittingSections } from './sections/fitting.ts';
 import { formerSection } from './sections/former.ts';
 import { headingOf } from './sections/heading.ts';
 import { homeSections } from './sections/homes.ts';
+import { hoursSection } from './sections/hours.ts';
 import { instrumentSection } from './sections/instruments.ts';
 import { offerSections } from './sections/offers.ts';
 import { answerSection, operationSection, reopenedSection } from './sections/operations.ts';
@@ -99,6 +100,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       ...tighteningSections(job),
       ...(job.reopened.length === 0 ? [] : [reopenedSection(job)]),
       ...runSections(job),
+      ...hoursSection(job),
       instrumentSection(job),
       readingSection(job),
     ],

@@ -1,5 +1,6 @@
 /** @module The order of work in words and tables for the terminal: operations, what a way in spoils, who does what when. */
 import type { Operation } from '../engine/engine-type.ts';
+import { durationText } from '../quantity/moment.ts';
 import type { FewestChanges } from '../work/fewest-changes.ts';
 import type { OpenNow } from '../work/open-now.ts';
 import type { Reach } from '../work/reach.ts';
@@ -8,13 +9,6 @@ import type { SideBySide } from '../work/side-by-side.ts';
 import { counted } from './counted.ts';
 import { plain } from './plain.ts';
 import { table } from './table.ts';
-
-const hoursText = (minutes: number): string => {
-  const whole = Math.round(minutes);
-  return whole < 60
-    ? `${whole} min`
-    : `${Math.floor(whole / 60)} h ${String(whole % 60).padStart(2, '0')} min`;
-};
 
 export const operationTable = (operations: readonly Operation[]): string =>
   table(
@@ -69,8 +63,8 @@ export const changesText = ({ order, turns, fetches, atLeast, proved }: FewestCh
 
 export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): string => {
   const rows = shifts.map(({ operation, from, to, fitters }) => [
-    hoursText(from),
-    hoursText(to),
+    durationText(from),
+    durationText(to),
     fitters.join(' and '),
     operation.name,
     operation.title,
@@ -78,7 +72,7 @@ export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): st
   const short = shifts.filter(({ operation, fitters }) => operation.people > fitters.length);
   const least = proved
     ? 'no way of sharing it is quicker'
-    : `no way of sharing it takes less than ${hoursText(atLeast)}; whether this is the quickest is not proved`;
+    : `no way of sharing it takes less than ${durationText(atLeast)}; whether this is the quickest is not proved`;
   return [
     table(
       [
@@ -90,7 +84,7 @@ export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): st
       ],
       rows,
     ),
-    `\nAll is done after ${hoursText(minutes)}: ${least}.`,
+    `\nAll is done after ${durationText(minutes)}: ${least}.`,
     ...short.map(
       ({ operation }) =>
         `\n${plain(operation.name)} takes ${operation.people} people: ask for another pair of hands.`,

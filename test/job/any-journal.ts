@@ -106,6 +106,12 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
       says: words,
     }),
   ),
+  fact('work begun', fc.record({ operation })),
+  fact('work stopped', fc.record({ operation, why: words })),
+  fact(
+    'work stopped',
+    fc.record({ operation, why: words, endedAt: fc.constantFrom('2026-03-02T08:00:30Z', '1999-01-01T00:00:00Z') }),
+  ),
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),
   fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),

@@ -8,7 +8,7 @@ import { type Lacking, lacking } from './lacking.ts';
 
 /** What the sums of an operation lack; those that may be left undone hold nothing back. */
 export const lackingSums = (job: OpenJob, operation: Operation): readonly Lacking[] =>
-  sumsAt(job.sheet.engine, operation)
+  sumsAt(job, operation)
     .filter(({ sum }) => !sum.optional)
     .flatMap((at): readonly Lacking[] => {
       const standing = sumStanding(job, at);

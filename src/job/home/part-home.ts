@@ -1,4 +1,5 @@
 /** @module Each tagged part of a job: where it belongs, how it stands, what was found and decided, what is next for it. */
+
 import type { Component, Operation } from '../../engine/engine-type.ts';
 import type { Signed } from '../../journal/event.ts';
 import { decided } from '../decided.ts';
@@ -6,6 +7,7 @@ import type { NotedFinding, OpenJob } from '../job.ts';
 import { openLines } from '../order/open-lines.ts';
 import type { LineAt } from '../order/standing.ts';
 import { standingWords } from '../order/standing-words.ts';
+import { scopeOf } from '../scope.ts';
 import { strippedOf } from '../stripped.ts';
 import { type Homed, homedOf } from './homing.ts';
 import { type Tag, tagsOf } from './tag.ts';
@@ -75,9 +77,17 @@ const awayAt = ({ job, awaited }: Known, tag: Tag): string | undefined => {
   return line && `${line.line.says}, ${standingWords(line.standing)}`;
 };
 
+/** Whether it comes off in this job at all, as far as its scope goes. */
+const comesOff = (job: OpenJob, { id, part }: Tag, off: Operation | undefined): boolean => {
+  const { whole, operations, placesAt } = scopeOf(job);
+  if (whole || off === undefined) return true;
+  return operations.has(off.name) && (!job.sheet.engine.places.has(id) || placesAt(off.name, part).has(id));
+};
+
 const stateOf = (known: Known, tag: Tag, told: Homed, off?: Operation, fits?: Operation): PartState => {
   const { job, stripped } = known;
   if (told.strayed !== undefined) return { kind: 'in question', says: told.strayed.says };
+  if (!comesOff(job, tag, off)) return { kind: 'on the engine' };
   const replaced = replacedBy(known, tag, told);
   if (replaced !== undefined) return { kind: 'replaced', says: replaced };
   const fitted = fits && job.done.get(fits.name);

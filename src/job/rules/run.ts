@@ -1,4 +1,5 @@
 /** @module May this step of the run-in be begun, this reading be taken, this fault be noted and put right? */
+
 import { gaugeNamed } from '../../engine/gauge.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import { badFigure, blank, type Trouble, trouble } from '../../journal/trouble.ts';
@@ -8,7 +9,7 @@ import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { type RunInStanding, runInStanding } from '../run/run-in-standing.ts';
 import type { GaugeReading } from '../run-fact.ts';
-import { scopeOf } from '../scope.ts';
+import { operationsIn, scopeOf } from '../scope.ts';
 import { undone } from '../undone.ts';
 
 /** What must be done before the engine may turn by its own power. */
@@ -38,13 +39,11 @@ const notYetItsTurn = (job: OpenJob, operation: string): Trouble => {
 
 /** May it run at all: the build and the settings are signed, and what stands before the first running. */
 export const notStarted = (job: OpenJob): Trouble => {
-  const { runIn, operations } = job.sheet.engine;
+  const { runIn } = job.sheet.engine;
   const first = runIn?.steps[0]?.operation;
   if (first !== undefined) return notReadyToRun(job) ?? notYetItsTurn(job, first);
   // A gate of the run is the first start: nobody goes round it.
-  const gate = [...operations.values()].find(
-    (one) => one.gate && one.phase === 'run' && !job.done.has(one.name),
-  );
+  const gate = operationsIn(job).find((one) => one.gate && one.phase === 'run' && !job.done.has(one.name));
   return (
     notReadyToRun(job) ??
     (gate && trouble(`“${gate.title}” is not signed`, 'run step', 'do it first, and sign it'))

@@ -1,16 +1,18 @@
 /** @module Lists that a job gives to a sum: a characteristic over its places, the pumps' needs, the box of shims. */
+
 import type { Characteristic, EngineType } from '../../engine/engine-type.ts';
 import type { GivenInput } from '../../engine/operation-sum.ts';
 import { bareFigure, shownIn } from '../../engine/shown-in.ts';
 import { sizeInCell } from '../../measure/cell-size.ts';
 import type { Cell } from '../../measure/reading.ts';
-import { cellsOf, placesOf } from '../../measure/scheme.ts';
+import { cellsOf } from '../../measure/scheme.ts';
 import { toDegrees } from '../../quantity/brand.ts';
 import { formatFigure } from '../../quantity/figure.ts';
 import { shimsInAll } from '../box.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
+import { placesInQuestion } from '../scope.ts';
 import { measuredValue, readWith, valueWithSpread } from './measured-value.ts';
 
 /** What a sum is given, or what must be done before it can be. */
@@ -21,7 +23,7 @@ export type GivenText =
 const namedList = (job: OpenJob, characteristic: Characteristic): GivenText => {
   const entries: string[] = [];
   let from = '';
-  for (const { id } of placesOf(job.sheet.engine, characteristic)) {
+  for (const { id } of placesInQuestion(job, characteristic)) {
     const where = { place: id };
     const found = measuredValue(job, { kind: 'characteristic', name: characteristic.name, where }, undefined);
     if (found.kind === 'missing') return { kind: 'first', says: found.says, remedy: found.remedy };
@@ -35,7 +37,7 @@ const rows = (job: OpenJob, characteristic: Characteristic): GivenText => {
   const shown = shownIn(characteristic);
   const cells: Cell[] = [];
   const lines: string[] = [];
-  for (const { id } of placesOf(job.sheet.engine, characteristic)) {
+  for (const { id } of placesInQuestion(job, characteristic)) {
     const figures: string[] = [];
     for (const cell of cellsOf(job.sheet.engine, characteristic.name, id)) {
       const size = sizeInCell(job.sheet, cell);

@@ -1,4 +1,5 @@
 /** @module The value that a job has for a characteristic, as a sum takes it: which of its sizes, where, and read with what. */
+
 import type { Characteristic, Place } from '../../engine/engine-type.ts';
 import type { GivenInput, WhichSize } from '../../engine/operation-sum.ts';
 import { bareFigure, bareSpread, figureText, shownIn } from '../../engine/shown-in.ts';
@@ -11,6 +12,7 @@ import { cellsOf, placesOf } from '../../measure/scheme.ts';
 import { combine, expanded, type Uncertain } from '../../quantity/uncertain.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
+import { placesInQuestion } from '../scope.ts';
 
 type FromReadings = Extract<GivenInput, { kind: 'characteristic' }>;
 
@@ -61,7 +63,8 @@ const placesFor = (
 ): readonly Place[] => {
   const { engine } = job.sheet;
   const all = placesOf(engine, characteristic);
-  if (where === 'all places' || all.length === 1) return all;
+  if (all.length === 1) return all;
+  if (where === 'all places') return placesInQuestion(job, characteristic);
   const id = where ? where.place : place && operandPlace(engine, place, characteristic.at);
   return all.filter((one) => one.id === id);
 };

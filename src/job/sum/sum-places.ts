@@ -1,6 +1,9 @@
 /** @module Where a sum of an operation is done: once a place, or once for the whole operation. */
+
 import type { EngineType, Operation, Place } from '../../engine/engine-type.ts';
 import type { OperationSum } from '../../engine/operation-sum.ts';
+import type { OpenJob } from '../job.ts';
+import { scopeOf } from '../scope.ts';
 
 /** The places of a sum in the order of the engine type; `undefined` alone where it is done once. */
 export const sumPlaces = (engine: EngineType, { at }: OperationSum): readonly (Place | undefined)[] =>
@@ -16,6 +19,11 @@ export interface SumPlace {
   readonly place: Place | undefined;
 }
 
-/** Every sum of an operation at each of its places. */
-export const sumsAt = (engine: EngineType, operation: Operation): readonly SumPlace[] =>
-  operation.sums.flatMap((sum) => sumPlaces(engine, sum).map((place) => ({ operation, sum, place })));
+/** Every sum of an operation at each of the places at which this job does it. */
+export const sumsAt = (job: OpenJob, operation: Operation): readonly SumPlace[] =>
+  operation.sums.flatMap((sum) => {
+    const worked = scopeOf(job).placesAt(operation.name, sum.at ?? '');
+    return sumPlaces(job.sheet.engine, sum)
+      .filter((place) => place === undefined || worked.has(place.id))
+      .map((place) => ({ operation, sum, place }));
+  });

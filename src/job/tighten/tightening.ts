@@ -1,7 +1,9 @@
 /** @module One joint of an operation on the bench: its stages, which bolts of each are done, which one is next. */
+
 import type { EngineType, Operation, Place } from '../../engine/engine-type.ts';
 import type { Fastener, Stage, TightenAgain } from '../../engine/fastener.ts';
 import type { OpenJob, TightenedStage } from '../job.ts';
+import { scopeOf } from '../scope.ts';
 import { type Joint, jointOf } from './joint.ts';
 import { jointKey } from './joint-key.ts';
 
@@ -73,6 +75,9 @@ export const tighteningsOf = (job: OpenJob, operation: Operation): readonly Tigh
     const fastener = engine.fasteners.get(name);
     if (fastener === undefined) return [];
     const joint = jointOf(fastener);
-    return placesWith(engine, fastener).map((place) => tighteningAt(job, operation, fastener, place, joint));
+    const worked = scopeOf(job).placesAt(operation.name, fastener.at);
+    return placesWith(engine, fastener)
+      .filter(({ id }) => worked.has(id))
+      .map((place) => tighteningAt(job, operation, fastener, place, joint));
   });
 };

@@ -36,7 +36,7 @@ const rowOf = (job: OpenJob, at: SumPlace): readonly RecordRow[] => {
 export const sumSections = (job: OpenJob): readonly RecordSection[] => {
   const { engine } = job.sheet;
   const rows = [...engine.operations.values()].flatMap((operation) =>
-    sumsAt(engine, operation).flatMap((at) => rowOf(job, at)),
+    sumsAt(job, operation).flatMap((at) => rowOf(job, at)),
   );
   if (rows.length === 0) return [];
   return [

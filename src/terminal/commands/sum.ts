@@ -19,7 +19,7 @@ const standingText = (standing: SumStanding): string =>
   standing.kind === 'noted' ? `noted by ${standing.noted.by}` : standing.says.join('; ');
 
 const listed = (job: OpenJob, operation: Operation): Outcome => {
-  const sums = sumsAt(job.sheet.engine, operation).map((at) => ({
+  const sums = sumsAt(job, operation).map((at) => ({
     at,
     here: sumAt(job, at),
     standing: sumStanding(job, at),

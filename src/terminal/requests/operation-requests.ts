@@ -87,6 +87,17 @@ export const operationRequests: readonly JobRequest[] = [
       ...overruling(values, job),
     }),
   },
+  { name: 'begin-work', kind: 'begin work', keys: [operation], body: (values) => values },
+  {
+    name: 'stop-work',
+    kind: 'stop work',
+    keys: [
+      operation,
+      text('why', '"the hoist is in use"'),
+      optional(text('ended-at', '2026-03-02T16:30:00Z')),
+    ],
+    body: (values) => given(values, { operation: 'operation', why: 'why', 'ended-at': 'endedAt' }),
+  },
   {
     name: 'tighten',
     kind: 'tighten stage',
