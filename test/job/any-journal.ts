@@ -110,7 +110,11 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
   fact('work stopped', fc.record({ operation, why: words })),
   fact(
     'work stopped',
-    fc.record({ operation, why: words, endedAt: fc.constantFrom('2026-03-02T08:00:30Z', '1999-01-01T00:00:00Z') }),
+    fc.record({
+      operation,
+      why: words,
+      endedAt: fc.constantFrom('2026-03-02T08:00:30Z', '1999-01-01T00:00:00Z'),
+    }),
   ),
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),

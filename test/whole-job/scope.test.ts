@@ -53,6 +53,11 @@ describe('one pump only, in the terminal', () => {
 
   it('is stripped, measured and decided for that pump', async () => {
     const strip = (await shown()).operations.map(({ operation }) => operation);
+    await told('do', 'J-4', 'begin-work', 'operation=isolate-and-drain');
+    await told('do', 'J-4', 'stop-work', 'operation=isolate-and-drain', 'why=coolant still hot');
+    expect(await told('show', 'J-4')).toMatch(
+      /Hours\n[\s\S]*isolate-and-drain .*Odo Ferrick +coolant still hot[\s\S]*left by the engine type: \d+ h \d\d min for 15/,
+    );
     await sign(...strip.slice(0, strip.indexOf('lift-pumps') + 1));
     const { err } = await at.ask(['do', 'J-4', 'do-operation', 'operation=lift-head']);
     expect(err).toContain('this job does not go so far');

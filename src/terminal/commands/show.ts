@@ -20,6 +20,7 @@ import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
 import { formerText } from '../former-table.ts';
+import { hoursJson, hoursText } from '../hours-text.ts';
 import { plain } from '../plain.ts';
 import { sectionText } from '../section-text.ts';
 import { settlingLines } from '../settling-lines.ts';
@@ -116,6 +117,7 @@ export const show: TerminalCommand = {
           block('Shim packs', packText(job)),
           ...spillCheckSection(job).map((section) => block(section.title, sectionText(section))),
           block('Order of work', operationTable(job)),
+          block('Hours', hoursText(job, given.world.now())),
         ].join(''),
         json: {
           job: id,
@@ -130,6 +132,7 @@ export const show: TerminalCommand = {
           agreed: job.agreed,
           pumps: pumpPacksOf(job).pumps,
           timing: pumpPacksOf(job).checked,
+          hours: hoursJson(job, given.world.now()),
           operations: operationsOf(job).map(({ operation, standing }) => ({
             operation: operation.name,
             ...standing,
