@@ -4,6 +4,7 @@ import { answerKey, askedOf } from '../src/job/asked.ts';
 import type { RequestOf } from '../src/job/command.ts';
 import { lackingAnswers } from '../src/job/hold/asks.ts';
 import { homesAt } from '../src/job/hold/home.ts';
+import { operationsIn } from '../src/job/scope.ts';
 import { tighteningsOf } from '../src/job/tighten/tightening.ts';
 import { readReadings } from '../src/measure/import-readings.ts';
 import { amountOf } from '../src/quantity/typed.ts';
@@ -149,7 +150,7 @@ export const signAll = (
   phases: readonly Operation['phase'][],
   last?: string,
 ): void => {
-  for (const operation of story.job().sheet.engine.operations.values()) {
+  for (const operation of operationsIn(story.job())) {
     if (!phases.includes(operation.phase) || story.job().done.has(operation.name)) continue;
     confirmHomes(story, by, operation);
     noteSums(story, by, operation.name);

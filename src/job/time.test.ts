@@ -2,11 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Bench, bookedIn } from '../../test/job/bench.ts';
-import { bookedToReach } from '../../test/job/partial.ts';
+import { bookedToReach, refusedOf } from '../../test/job/partial.ts';
 import type { WorkLogged } from './job.ts';
 import { spellsOf, timesOf, workTimeOf } from './time.ts';
 
-const job = bookedToReach(['pump.2']).open;
+const job = bookedToReach(['pump.2']).job();
 const at = (clock: string): string => `2026-03-02T${clock}:00Z`;
 const entry = (
   kind: WorkLogged['kind'],
@@ -162,7 +162,7 @@ describe('beginning and stopping', () => {
   it('are refused for what is not known or not in the job', () => {
     expect(new Bench().ask(begin).kind).toBe('refused');
     expect(bookedIn().refused({ kind: 'begin work', operation: 'lift-haed' })).toContain('no operation');
-    expect(bookedToReach(['pump.1']).refused({ kind: 'begin work', operation: 'lift-head' })).toContain(
+    expect(refusedOf(bookedToReach(['pump.1']), { kind: 'begin work', operation: 'lift-head' })).toContain(
       'does not go so far',
     );
   });

@@ -94,7 +94,8 @@ const timeOf = (spells: readonly Spell[], now: string | undefined): OperationTim
   );
   const people = [...Map.groupBy(counted, ({ by }) => by)].map(([by, own]) => ({
     by,
-    minutes: own.reduce((sum, { from, to }) => sum + minutesBetween(from, to), 0),
+    // Where two benches' clocks differ, one person's spells may overlap.
+    minutes: covered(own.map(({ from, to }) => [from, to] as const)),
   }));
   return {
     minutes: covered(counted.map(({ from, to }) => [from, to] as const)),
