@@ -10,7 +10,7 @@ export const noteSums = (story: Story, by: string, operation: string): void => {
   const { engine } = story.job().sheet;
   const known = engine.operations.get(operation);
   if (known === undefined) throw new Error(`${engine.title} has no operation ${operation}`);
-  for (const { sum, place } of sumsAt(engine, known)) {
+  for (const { sum, place } of sumsAt(story.job(), known)) {
     const named = { operation, sum: sum.name, ...(place && { place: place.id }) };
     const asked = noteSum(story.job(), named, typedInto(engine.id, operation, sum.name), { note: '' });
     if (asked.kind === 'answer') story.tell(by, 4, asked.value);

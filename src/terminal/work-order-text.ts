@@ -97,10 +97,10 @@ export const inShiftsText = ({ shifts, atLeast, proved }: InShifts, shift: numbe
   const rows = shifts.flatMap(({ operations, minutes }, at) =>
     operations.map(({ name, title, minutes: own = 0 }, index) => [
       index === 0 ? String(at + 1) : '',
-      index === 0 ? `${hoursText(minutes)} of ${hoursText(shift)}` : '',
+      index === 0 ? `${durationText(minutes)} of ${durationText(shift)}` : '',
       name,
       title,
-      hoursText(own),
+      durationText(own),
     ]),
   );
   const least = proved

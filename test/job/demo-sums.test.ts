@@ -56,7 +56,7 @@ interface BoundSum extends SumPlace {
 const boundIn = (story: Story): readonly BoundSum[] => {
   const { engine } = story.job().sheet;
   return [...engine.operations.values()].flatMap((operation) =>
-    sumsAt(engine, operation).map((at) => ({ ...at, story })),
+    sumsAt(story.job(), operation).map((at) => ({ ...at, story })),
   );
 };
 
