@@ -16,6 +16,7 @@ const story = 99;
 
 const mm = (text: string): Typed => ({ text, unit: 'mm' });
 const torque = (text: string): Typed => ({ text, unit: 'N·m' });
+const angle = (text: string): Typed => ({ text, unit: 'deg' });
 const mass = (text: string): Typed => ({ text, unit: 'g' });
 const force = (text: string): Typed => ({ text, unit: 'N' });
 
@@ -96,6 +97,14 @@ const others: readonly Described[] = [
     permissibleError: mass('2'),
     repeatability: mass('1'),
   },
+  {
+    name: 'degree-disc',
+    kind: 'protractor',
+    range: { least: angle('0'), greatest: angle('360') },
+    resolution: angle('0.1'),
+    permissibleError: angle('0.2'),
+    repeatability: angle('0.1'),
+  },
 ];
 
 /** Held against another thing than its own zero. */
@@ -160,11 +169,25 @@ const checking = ([name, , , , , , , zero]: Row, at: number): Written => ({
   },
 });
 
+/** The disc has no zero of its own: its pointer is set on the engine. */
+const discSet: Written = {
+  at: zeroed + rows.length * minute,
+  request: {
+    kind: 'check instrument',
+    name: 'degree-disc',
+    against: 'zero',
+    showed: angle('0.0'),
+    good: true,
+    note: 'pointer set to top dead centre by equal drop',
+  },
+};
+
 /** Entered and calibrated in spring, held against its zero or master in autumn. */
 const written: readonly Written[] = [
   { at: entered - 30 * minute, request: workshop },
   ...[...rows.map(described), ...others].flatMap(entering),
   ...rows.map(checking),
+  discSet,
 ].sort((a, b) => a.at - b.at);
 
 const told = (): readonly RegisterEvent[] => {

@@ -60,6 +60,9 @@ const orderAll = (job: Story): void => {
   }
 };
 
+/** Read when the engine is together again: clearances of the valves, the pump's timing once more. */
+const set = ['inlet-clearance', 'exhaust-clearance', 'spill-angle'];
+
 /** What comes is counted, its certificates are looked at, and it is measured before it is covered up. */
 const receiveAll = async (job: Story): Promise<void> => {
   for (const order of job.job().orders.values())
@@ -75,7 +78,12 @@ const receiveAll = async (job: Story): Promise<void> => {
         crackTest: { by, showed: 'no crack' },
       });
   }
-  await readFrom(job, fitter, built, (characteristic) => characteristic !== 'end-float');
+  await readFrom(
+    job,
+    fitter,
+    built,
+    (characteristic) => characteristic !== 'end-float' && !set.includes(characteristic),
+  );
 };
 
 /** The piston that came, and two of its size from the shelf: the one whose skirt suits the bored barrel best goes in. */
@@ -153,6 +161,7 @@ export const decided = async (solve: Solve): Promise<Story> => {
     'dial-0-12',
     'dial-0-1',
     'feelers',
+    'degree-disc',
     'wrench-8-60',
     'wrench-40-200',
     'wrench-100-400',
@@ -197,6 +206,7 @@ export const finished = async (solve: Solve): Promise<Story> => {
     ],
   });
   fitPacks(job);
+  await readFrom(job, fitter, built, (characteristic) => set.includes(characteristic));
   signAll(job, fitter, ['set']);
   runIn(job);
   signAll(job, fitter, ['run']);

@@ -7,6 +7,7 @@ import { operationOf } from './compile-operation.ts';
 import { oneUseOf } from './compile-orders.ts';
 import { runInOf } from './compile-run-in.ts';
 import { pumpTimingOf } from './compile-timing.ts';
+import { valveSettingOf } from './compile-valve-setting.ts';
 import type { EngineFile } from './engine-file.ts';
 import type { Characteristic, EngineType, Place, PlaceKind } from './engine-type.ts';
 import { readExpression } from './expression.ts';
@@ -100,6 +101,7 @@ export const compileEngine = (file: EngineFile): Compiled => {
       file['pump-timing'] && pumpTimingOf(reader, file['pump-timing'], file.characteristics),
     ),
     ...given('runIn', file['run-in'] && runInOf(reader, file['run-in'])),
+    ...given('valveSetting', file['valve-setting'] && valveSettingOf(reader, file['valve-setting'])),
     printedPairs: reader.pairs,
   };
   return reader.findings.length > 0 ? { findings: reader.findings } : { engine, findings: [] };

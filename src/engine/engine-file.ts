@@ -8,7 +8,7 @@ import { offerFile } from './offer-file.ts';
 import { operationFile } from './operation-file.ts';
 import { oneUse } from './order-file.ts';
 import { runInFile } from './run-in-file.ts';
-import { pumpTimingFile } from './timing-file.ts';
+import { pumpTimingFile, valveSettingFile } from './timing-file.ts';
 
 export type ExpressionFile =
   | string
@@ -123,6 +123,7 @@ export const engineFile = z.strictObject({
   operations: book(operationFile, 400).default({}),
   'pump-timing': pumpTimingFile.optional(),
   'run-in': runInFile.optional(),
+  'valve-setting': valveSettingFile.optional(),
 });
 
 export type EngineFile = z.infer<typeof engineFile>;

@@ -6,6 +6,7 @@ import type { OperationSum } from './operation-sum.ts';
 import type { PrintedPair } from './printed-pair.ts';
 import type { PumpTiming } from './pump-timing.ts';
 import type { RunIn } from './run-in.ts';
+import type { ValveSetting } from './valve-setting.ts';
 
 /** A place such as `main.2`. */
 export type PlaceId = string;
@@ -335,6 +336,7 @@ export interface EngineType {
   readonly operations: ReadonlyMap<string, Operation>;
   readonly pumpTiming?: PumpTiming;
   readonly runIn?: RunIn;
+  readonly valveSetting?: ValveSetting;
   /** Figures that the manual prints in two units. */
   readonly printedPairs: readonly PrintedPair[];
 }

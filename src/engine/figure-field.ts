@@ -41,6 +41,11 @@ const kinds: ReadonlyMap<string, FigureKind> = new Map([
   ['rim', 'length-per-angle'],
   ['timing-point', 'angle'],
   ['base-radius', 'length'],
+  ['inlet-opens', 'angle'],
+  ['inlet-closes', 'angle'],
+  ['exhaust-opens', 'angle'],
+  ['exhaust-closes', 'angle'],
+  ['rest', 'angle'],
 ]);
 
 const ends = ['least', 'greatest'];

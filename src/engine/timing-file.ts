@@ -1,4 +1,4 @@
-/** @module What an engine type file says of timing: the pumps' shims with their cam and second check. */
+/** @module What an engine type file says of timing: the pumps' shims with their cam and second check, and the valves' clearances. */
 import { z } from 'zod';
 import { bounds, figure, name, words } from './file-terms.ts';
 
@@ -64,3 +64,33 @@ export const pumpTimingFile = z.strictObject({
 });
 
 export type PumpTimingFile = z.infer<typeof pumpTimingFile>;
+
+const cylinderNumbers = z.array(z.int().min(1).max(20)).max(20).default([]);
+
+export const valveSettingFile = z.strictObject({
+  inlet: name.describe('the characteristic that holds the clearance of the inlet valves'),
+  exhaust: name.describe('the characteristic that holds the clearance of the exhaust valves'),
+  'inlet-opens': figure.describe('before top dead centre'),
+  'inlet-closes': figure.describe('after bottom dead centre'),
+  'exhaust-opens': figure.describe('before bottom dead centre'),
+  'exhaust-closes': figure.describe('after top dead centre'),
+  rest: figure.describe('crank past closing and before opening, until the tappet lies on the base circle'),
+  'engine-is': z.enum(['cold', 'hot']).describe('when the clearances hold'),
+  turn: words.describe('which way the crank is turned, and from where that is seen'),
+  lift: name.optional().describe('the characteristic that holds the lift of each lobe'),
+  order: z
+    .array(
+      z.strictObject({
+        top: z.int().min(1).max(20).describe('the cylinder at the top of its firing stroke'),
+        inlet: cylinderNumbers,
+        exhaust: cylinderNumbers,
+      }),
+    )
+    .min(1)
+    .max(20)
+    .optional()
+    .describe("the maker's own order: which valves are set at which position, by cylinder"),
+  source: words.optional(),
+});
+
+export type ValveSettingFile = z.infer<typeof valveSettingFile>;

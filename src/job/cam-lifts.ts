@@ -29,7 +29,7 @@ export interface CamLifts {
  * @returns lengths in mm; what is not read yet is left out; undefined where the engine type has no such characteristic
  * @source  common practice, no source: lobes of one shaft are compared with one another
  */
-const camLiftsOf = (job: OpenJob, of: string): CamLifts | undefined => {
+export const camLiftsOf = (job: OpenJob, of: string): CamLifts | undefined => {
   const known = job.sheet.engine.characteristics.get(of);
   if (known === undefined) return undefined;
   const judged = placesOf(job.sheet.engine, known).map((at) => ({ at, judged: judge(job.sheet, of, at.id) }));

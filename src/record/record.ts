@@ -35,6 +35,7 @@ import { scopeSection } from './sections/scope.ts';
 import { spillCheckSection } from './sections/spill-check.ts';
 import { sumSections } from './sections/sums.ts';
 import { tighteningSections } from './sections/tightening.ts';
+import { camSection, valveSection } from './sections/valves.ts';
 import { builtSection, foundSection } from './sections/verdicts.ts';
 
 /** Where the plan that counts was made: when it was chosen, or when the offer was made of which it was accepted. */
@@ -94,6 +95,8 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
       packSection(job),
       ...sumSections(job),
       ...spillCheckSection(job),
+      ...valveSection(job),
+      ...camSection(job),
       operationSection(job),
       ...homeSections(job),
       answerSection(job),

@@ -37,6 +37,7 @@ import { take } from './commands/take.ts';
 import { template } from './commands/template.ts';
 import { tighten } from './commands/tighten.ts';
 import { timing } from './commands/timing.ts';
+import { valves } from './commands/valves.ts';
 import { verify } from './commands/verify.ts';
 import { workOrder } from './commands/work-order.ts';
 import { workshop } from './commands/workshop.ts';
@@ -71,6 +72,7 @@ export const commands: readonly TerminalCommand[] = [
   tag,
   tighten,
   timing,
+  valves,
   instruments,
   register,
   inQuestion,

@@ -30,7 +30,7 @@ export const operationTable = (operations: readonly Operation[]): string =>
       operation.tools.join(', '),
       String(operation.people),
       operation.minutes === undefined ? '' : String(operation.minutes),
-      operation.needs.join(', '),
+      [...operation.needs, ...operation.asks.flatMap(({ reads }) => reads ?? [])].join(', '),
     ]),
   );
 

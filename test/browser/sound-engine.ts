@@ -4,6 +4,7 @@ import { bookIn, bringInstruments } from '../../demo/bench-work.ts';
 import { instruments } from '../../demo/instruments.ts';
 import { story } from '../../demo/story.ts';
 import type { EngineType } from '../../src/engine/engine-type.ts';
+import { bareFigure, quantityOf } from '../../src/engine/shown-in.ts';
 import { cellTitle } from '../../src/job/cell-title.ts';
 import type { Request, RequestOf } from '../../src/job/command.ts';
 import { decide } from '../../src/job/decide.ts';
@@ -13,8 +14,8 @@ import { choosePlan, demandsOf, planQuestionOf } from '../../src/job/planning.ts
 import { type Cell, cellKey } from '../../src/measure/reading.ts';
 import { entryOrder } from '../../src/measure/scheme.ts';
 import { planEngine } from '../../src/plan/plan.ts';
-import { refusalText } from '../../src/quantity/refusal.ts';
-import { lengthOf } from '../../src/quantity/typed.ts';
+import { type Answer, refusalText } from '../../src/quantity/refusal.ts';
+import { amountOf } from '../../src/quantity/typed.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
 import type { Store } from '../../src/store/sql-store.ts';
 
@@ -48,7 +49,9 @@ const readingOf = (engine: EngineType, cell: Cell, at: number): RequestOf<'take 
   const known = engine.characteristics.get(cell.characteristic);
   const size = middle(engine, cell, at);
   const within = ({ range }: (typeof instruments)[number]): boolean => {
-    const [least, greatest] = [lengthOf(range.least), lengthOf(range.greatest)];
+    const [least, greatest] = [range.least, range.greatest].map((typed) =>
+      amountOf(typed, quantityOf(known)),
+    ) as [Answer<number>, Answer<number>];
     return (
       least.kind === 'answer' && greatest.kind === 'answer' && least.value <= size && size <= greatest.value
     );
@@ -56,7 +59,8 @@ const readingOf = (engine: EngineType, cell: Cell, at: number): RequestOf<'take 
   const fitting = instruments.filter((one) => one.kind === known?.instrument && within(one));
   const [instrument] = fitting.toSorted((a, b) => Number(a.resolution.text) - Number(b.resolution.text));
   if (!instrument) throw new Error(`no instrument of the demo reads ${cell.characteristic}`);
-  const typed = { text: size.toFixed(instrument.resolution.text.split('.')[1]?.length ?? 0), unit: 'mm' };
+  const { unit, text } = instrument.resolution;
+  const typed = { text: bareFigure(size, { unit, decimals: text.split('.')[1]?.length ?? 0 }), unit };
   return { kind: 'take reading', cell, typed, instrument: instrument.name };
 };
 

@@ -47,7 +47,7 @@ describe('endfloat work-order', () => {
       'mark-parts',
     );
     expect(found.strip.map(({ name }: { name: string }) => name)).toEqual(['strip-manifolds', 'lift-pumps']);
-    expect(found).toMatchObject({ off: ['manifold', 'pump'], prove: ['pump-depth'] });
+    expect(found).toMatchObject({ off: ['manifold', 'pump'], prove: ['pump-depth', 'spill-angle'] });
   });
 
   it('turns the engine as seldom as can be', async () => {

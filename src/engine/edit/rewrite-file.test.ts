@@ -71,7 +71,7 @@ describe('rewriting a file', () => {
         "    source: 'sheet 9: rockers'",
       ].filter((line) => !quillfeatherText.split('\n').includes(line)),
     );
-    expect(after).toContain('    source: invented, sheet 6\n  rocker-shaft:\n');
+    expect(after).toContain('    source: invented, sheet 7\n  rocker-shaft:\n');
     expect(set(after, ['characteristics', 'rocker-shaft'], undefined)).toBe(quillfeatherText);
   });
 

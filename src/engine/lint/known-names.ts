@@ -98,7 +98,7 @@ const fromComponents = ({ components, offers, couplings }: EngineType): readonly
   ...couplings.flatMap((coupling, index) => fromCoupling(coupling, ['couplings', index])),
 ];
 
-const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly Reference[] => [
+const fromWork = ({ fasteners, operations, pumpTiming, valveSetting }: EngineType): readonly Reference[] => [
   ...[...fasteners.values()].flatMap(({ name, at, again, renewedBy }) => [
     ...to('place', [[['fasteners', name, 'at'], at]]),
     ...to('one-use', [[['fasteners', name, 'renewed-by'], renewedBy]]),
@@ -123,6 +123,9 @@ const fromWork = ({ fasteners, operations, pumpTiming }: EngineType): readonly R
     [['pump-timing', 'found'], pumpTiming?.found],
     [['pump-timing', 'lift'], pumpTiming?.lift],
     [['pump-timing', 'check', 'characteristic'], pumpTiming?.check?.of],
+    ...(['inlet', 'exhaust', 'lift'] as const).map(
+      (key) => [['valve-setting', key], valveSetting?.[key]] as const,
+    ),
   ]),
 ];
 

@@ -37,6 +37,7 @@ import { stretchBolts } from './stretch-bolts.ts';
 import { tightenedAgain } from './tightened-again.ts';
 import { tightenedBy } from './tightened-by.ts';
 import { tightening } from './tightening.ts';
+import { valvesSet } from './valves-set.ts';
 import { waysOpen } from './ways-open.ts';
 import { wearSide } from './wear-side.ts';
 
@@ -80,6 +81,7 @@ const ownRules: readonly Rule[] = [
   shimLaw,
   secondSpill,
   runInSense,
+  valvesSet,
   checkedByTwo,
   figuresInDispute,
 ];

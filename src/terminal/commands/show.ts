@@ -16,6 +16,7 @@ import { slotTitle } from '../../record/sections/named.ts';
 import { packSection } from '../../record/sections/packs.ts';
 import { agreementText } from '../../record/sections/plan.ts';
 import { spillCheckSection } from '../../record/sections/spill-check.ts';
+import { camSection, valveSection } from '../../record/sections/valves.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
 import type { TerminalCommand } from '../command.ts';
@@ -115,7 +116,9 @@ export const show: TerminalCommand = {
           formerText(job),
           block('Plan', planTable(engine, job)),
           block('Shim packs', packText(job)),
-          ...spillCheckSection(job).map((section) => block(section.title, sectionText(section))),
+          ...[...spillCheckSection(job), ...valveSection(job), ...camSection(job)].map((section) =>
+            block(section.title, sectionText(section)),
+          ),
           block('Order of work', operationTable(job)),
           block('Hours', hoursText(job, given.world.now())),
         ].join(''),
