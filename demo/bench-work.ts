@@ -110,6 +110,8 @@ const written: Readonly<Record<string, string>> = {
   shells: 'in its notch, worn on the loaded half',
   timing: 'mark to mark',
   washers: 'one came out of every pocket',
+  air: 'Wilmot Tansy, with the plate at the intake',
+  'oil-shown': '1.8 bar',
 };
 
 /** What an answer says beside yes or a number. */

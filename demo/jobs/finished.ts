@@ -15,6 +15,7 @@ import { apprentice, fitter, foreman } from '../people.ts';
 import { wornShell } from '../pictures.ts';
 import { registerEvents } from '../register.ts';
 import { type Story, story, storyId } from '../story.ts';
+import { runIn } from './run-in.ts';
 
 const built = './readings/mudlark-built.csv';
 
@@ -117,27 +118,6 @@ const fitPacks = (job: Story): void => {
       });
 };
 
-const steps = [
-  ['600', '0', 10, '2.9', '42', 'idle, no leaks, no smoke'],
-  ['1200', '25', 20, '3.3', '61', 'light load'],
-  ['1500', '50', 30, '3.2', '72', 'exhaust clear'],
-  ['1500', '75', 40, '3.1', '78', 'even beat'],
-  ['1500', '100', 60, '3.0', '82', 'full load, clear exhaust, breather dry'],
-] as const;
-
-const runIn = (job: Story): void => {
-  for (const [speed, load, minutes, oil, water, note] of steps)
-    job.tell(fitter, minutes, {
-      kind: 'log run step',
-      speed: { text: speed, unit: 'rpm' },
-      load: { text: load, unit: '%' },
-      minutes,
-      oilPressure: { text: oil, unit: 'bar' },
-      waterTemperature: { text: water, unit: '°C' },
-      note,
-    });
-};
-
 const begins = '2026-09-07T08:10:00Z';
 export const finishedId = storyId(3, begins);
 
@@ -208,7 +188,8 @@ export const finished = async (solve: Solve): Promise<Story> => {
   fitPacks(job);
   await readFrom(job, fitter, built, (characteristic) => set.includes(characteristic));
   signAll(job, fitter, ['set']);
-  runIn(job);
+  signAll(job, fitter, ['run'], 'first-start');
+  runIn(job, fitter);
   signAll(job, fitter, ['run']);
   job.tell(foreman, 30, {
     kind: 'hand over',

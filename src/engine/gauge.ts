@@ -21,8 +21,8 @@ const kinds = {
   'exhaust-temperature': { title: 'exhaust', of: ['temperature'], unit: '°C', each: true },
   'crankcase-pressure': { title: 'crankcase pressure', of: ['pressure'], unit: 'mbar' },
   'blow-by': { title: 'blow-by', of: ['volume-per-time'], unit: 'L/min' },
-  'fuel-used': { title: 'fuel used since the reading before', of: ['volume', 'mass'], unit: 'L' },
-  'ambient-temperature': { title: 'air round the engine', of: ['temperature'], unit: '°C' },
+  'fuel-used': { title: 'fuel used', of: ['volume', 'mass'], unit: 'L' },
+  'ambient-temperature': { title: 'room air', of: ['temperature'], unit: '°C' },
 } as const satisfies Readonly<Record<string, GaugeKind>>;
 
 export type GaugeName = keyof typeof kinds;

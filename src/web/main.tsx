@@ -5,6 +5,7 @@ import './styles/paper.css';
 import './styles/frame.css';
 import './styles/body.css';
 import './styles/controls.css';
+import './styles/run.css';
 import './styles/work.css';
 import './styles/narrow.css';
 import './styles/print.css';

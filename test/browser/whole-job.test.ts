@@ -5,7 +5,7 @@ import { readEngineType } from '../../src/engine/read-engine-type.ts';
 import { checkChain } from '../../src/journal/chain.ts';
 import { cellKey, type Reading } from '../../src/measure/reading.ts';
 import { entryOrder } from '../../src/measure/scheme.ts';
-import { handsOf, inOrder } from './bench-hands.ts';
+import { entry, handsOf, inOrder } from './bench-hands.ts';
 import { noBrowser, openBrowser, openPage } from './chromium.ts';
 import { storedJob } from './signed-on.ts';
 import { openWorkshop, readingsOf, smallEngineText, type Workshop } from './workshop.ts';
@@ -185,19 +185,40 @@ describe.skipIf(noBrowser)(`a whole job by keyboard (needs Chromium; ${noBrowser
     await readEach(inOrder(order, built).filter(({ cell }) => whenSet.includes(cell.characteristic)));
     await turnTo('Run');
     await signAll();
-    for (const [speed, load, minutes] of [
-      ['600', '0', '10'],
-      ['1500', '50', '30'],
-      ['1500', '100', '60'],
-    ] as const) {
-      await keys.fill(page.getByLabel('Speed', { exact: true }), speed);
-      await keys.fill(page.getByLabel('Load', { exact: true }), load);
-      await keys.fill(page.getByLabel('Minutes', { exact: true }), minutes);
-      await keys.fill(page.getByLabel('Oil pressure', { exact: true }), '3.1');
-      await keys.press(page.getByRole('button', { name: 'Log this step' }));
-    }
+    const button = (name: string) => page.getByRole('button', { name });
+    /** Speed, load, oil pressure and temperature, water, exhaust: each typed where Enter leads. */
+    const read = async (minute: string, figures: readonly string[]) => {
+      await keys.fill(page.getByLabel('Minute of the step', { exact: true }), minute);
+      await keys.reach(page.locator(entry));
+      for (const figure of figures) {
+        await keys.type(figure);
+        await keys.enter();
+      }
+      await keys.press(button('Note this reading'));
+    };
+    const begin = async () => {
+      const seconds = page.getByLabel('Seconds from the start until oil pressure showed');
+      if ((await seconds.count()) > 0) await keys.fill(seconds, '6');
+      await keys.press(button('It runs so: begin the step'));
+      await page.locator(entry).waitFor();
+    };
+    await begin();
+    await read('10', ['600', '0', '3.1', '40', '55', '130']);
+    await begin();
+    await read('10', ['1500', '100', '0.9', '78', '82', '400']);
+    await page.locator('.alarm[data-stop="true"]').waitFor();
+    await keys.fill(page.getByLabel('What was found', { exact: true }), 'relief valve stuck');
+    await keys.fill(page.getByLabel('What was done about it', { exact: true }), 'seat cleaned');
+    await keys.press(button('Note the fault'));
+    await begin();
+    for (const minute of ['15', '30', '45']) await read(minute, ['1500', '100', '3.1', '78', '82', '400']);
+    await expect
+      .poll(() => page.locator('[data-run-step]').evaluateAll((all) => all.map((one) => one.dataset.runStep)))
+      .toEqual(['passed', 'passed']);
+    await signAll();
     await allSent();
-    expect((await stored()).runLog).toHaveLength(3);
+    const { running } = await stored();
+    expect(running.filter(({ kind }) => kind === 'run reading taken')).toHaveLength(5);
   });
 
   it('is handed over with its record, which prints', async () => {

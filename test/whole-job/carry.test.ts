@@ -59,6 +59,58 @@ const sign = async (...operations: readonly string[]): Promise<void> => {
   expect({ code, err }).toEqual({ code: 0, err: '' });
 };
 
+/** What the gauges show when all is well, speed and load beside it. */
+const shown = ['oil-temperature=74°C', 'water-temperature=78°C', 'exhaust-temperature=300°C'];
+
+const gauge = (name: string, figure: string) => {
+  const [, text = '', unit = ''] = /^([\d.]+)(.*)$/.exec(figure) ?? [];
+  return { gauge: name, typed: { text, unit } };
+};
+
+/** Steps begun one after another, and all gauges read at some minutes of each: as one file of requests. */
+const runSteps = async (
+  ...steps: readonly (readonly [step: number, load: string, speed: string, minutes: readonly number[]])[]
+): Promise<void> => {
+  const lines = steps.flatMap(([step, load, speed, minutes]) => [
+    { kind: 'begin run step', step, note: '', oilPressureAfter: { text: '5', unit: 's' } },
+    ...minutes.map((minute) => ({
+      kind: 'take run reading',
+      step,
+      minute,
+      note: '',
+      gauges: [
+        gauge('load', load),
+        gauge('speed', speed),
+        gauge('oil-pressure', '3.1bar'),
+        ...shown.map((one) => gauge(one.split('=')[0] ?? '', one.split('=')[1] ?? '')),
+      ].map((one) => (one.gauge === 'exhaust-temperature' ? { ...one, cylinder: 1 } : one)),
+    })),
+  ]);
+  const { code, err } = await at.run(
+    ['do', 'J-4', '--requests', '-'],
+    lines.map((one) => JSON.stringify(one)).join('\n'),
+  );
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+};
+
+/** The gate before the first start: what a second person must see is answered by another. */
+const startFirst = async (): Promise<void> => {
+  const [second, own] = [true, false].map((seconds) =>
+    answersTo('first-start').filter(({ ask }) => (ask === 'clear') === seconds),
+  );
+  const { code, err } = await at.run(
+    ['do', 'J-4', '--requests', '-', '--by', 'Pip Ansell'],
+    (second ?? []).map((one) => JSON.stringify(one)).join('\n'),
+  );
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  const lines = [...(own ?? []), { kind: 'do operation', operation: 'first-start', note: '' }];
+  const started = await at.run(
+    ['do', 'J-4', '--requests', '-'],
+    lines.map((one) => JSON.stringify(one)).join('\n'),
+  );
+  expect(started.err).toBe('');
+};
+
 beforeAll(async () => {
   await told('demo');
 }, 120_000);
@@ -213,18 +265,36 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
 
   it('is run in, logged and handed over', async () => {
     expect(await refused('do', 'J-4', 'hand-over', 'to=R. Thrale')).toMatch(/“Run in .* is not done/);
+    expect(await refused('do', 'J-4', 'begin-run-step', 'oil-pressure-after=5s')).toMatch(
+      /first start” is not signed/,
+    );
+    await startFirst();
+    await runSteps([1, '0%', '600rpm', [10]], [2, '25%', '1200rpm', [10, 20]]);
+    await told('do', 'J-4', 'begin-run-step');
     await told(
       'do',
       'J-4',
-      'log-run-step',
-      'speed=1500rpm',
+      'log-run-reading',
+      'minute=5',
+      ...shown,
       'load=50%',
-      'minutes=30',
-      'oil-pressure=3.1bar',
-      'water-temperature=76°C',
-      'note=clear exhaust',
+      'speed=1500rpm',
+      'oil-pressure=1.1bar',
     );
-    await sign('first-start', 'run-in');
+    expect(await told('run', 'J-4')).toMatch(
+      /ALARM: oil pressure is too low: 1\.1 bar.* stop the engine at once/i,
+    );
+    expect(await refused('do', 'J-4', 'begin-run-step')).toMatch(/note the fault/);
+    await told('do', 'J-4', 'note-fault', 'says=relief valve stuck', 'stops-run=yes');
+    await told('do', 'J-4', 'put-fault-right', 'done=seat cleaned');
+    await runSteps([3, '50%', '1500rpm', [15, 30]]);
+    expect(await refused('do', 'J-4', 'do-operation', 'operation=run-in')).toMatch(
+      /“Full load”, is not passed/,
+    );
+    await runSteps([4, '100%', '1500rpm', [15, 30, 45]]);
+    const run = await at.json<{ readonly steps: readonly { readonly standing: string }[] }>('run', 'J-4');
+    expect(run.steps.map(({ standing }) => standing)).toEqual(['passed', 'passed', 'passed', 'passed']);
+    await sign('run-in');
     await told('do', 'J-4', 'hand-over', 'to=R. Thrale', 'note=oil and filter after 50 hours');
     expect(await refused('do', 'J-4', 'hand-over', 'to=R. Thrale')).toMatch(/handed over to R\. Thrale/);
     const { operations } = await at.json<Shown>('show', 'J-4');

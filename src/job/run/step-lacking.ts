@@ -17,22 +17,22 @@ interface StepProof {
 }
 
 /** One gauge to be read, of one cylinder where each has its own. */
-interface GaugePoint {
+export interface GaugePoint {
   readonly gauge: Gauge;
   readonly cylinder?: number;
 }
 
 /** A gauge as often as it is there. */
-const pointsOf = (gauge: Gauge, cylinders: number): readonly GaugePoint[] =>
+export const pointsOf = (gauge: Gauge, cylinders: number): readonly GaugePoint[] =>
   gauge.each === true
     ? Array.from({ length: cylinders }, (_, at) => ({ gauge, cylinder: at + 1 }))
     : [{ gauge }];
 
-const pointTitle = ({ gauge, cylinder }: GaugePoint): string =>
+export const pointTitle = ({ gauge, cylinder }: GaugePoint): string =>
   gaugeTitle({ gauge: gauge.name, ...(cylinder !== undefined && { cylinder }) });
 
 /** What the reading that a step is passed by must hold: speed, load, and each gauge with a limit. */
-const gaugesWanted = (step: RunInStep, cylinders: number): readonly GaugePoint[] =>
+export const gaugesWanted = (step: RunInStep, cylinders: number): readonly GaugePoint[] =>
   gauges.flatMap((gauge) => {
     const limited = limitedGauges.find((name) => name === gauge.name);
     const steady = [...(step.steady?.within.keys() ?? [])].some((name) => name === gauge.name);

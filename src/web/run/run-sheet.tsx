@@ -1,117 +1,51 @@
-/** @module Setting and running: operations to sign, and a plain log of the run-in. */
-import { type FormEvent, useState } from 'react';
-import { Button } from 'react-aria-components';
-import type { Refusal } from '../../quantity/refusal.ts';
-import { typedText } from '../../quantity/typed.ts';
-import { useAct, useJob } from '../journal/use-desk.tsx';
+/** @module Setting and running: operations to sign, and the run-in step by step. */
+import { runInStanding } from '../../job/run/run-in-standing.ts';
+import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
-import { announce } from '../shell/announce.ts';
-import { Field } from '../shell/field.tsx';
-import { Refused } from '../shell/refused.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
-import { blankRun, logRunStep, type RunForm, runStep } from './log-run-step.ts';
-
-const fields: readonly { readonly name: keyof RunForm; readonly label: string; readonly hint: string }[] = [
-  { name: 'speed', label: 'Speed', hint: 'rpm' },
-  { name: 'load', label: 'Load', hint: '% of full load, or N·m on the brake' },
-  { name: 'minutes', label: 'Minutes', hint: 'how long it ran so' },
-  { name: 'oilPressure', label: 'Oil pressure', hint: 'bar; may stay empty' },
-  { name: 'waterTemperature', label: 'Water temperature', hint: '°C; may stay empty' },
-  { name: 'note', label: 'Note', hint: 'smoke, leaks, sounds' },
-];
-
-const RunLog = () => {
-  const { runLog } = useJob();
-  if (runLog.length === 0) return <p>No step logged yet.</p>;
-  return (
-    <div className="scroll">
-      <table>
-        <caption>Run log</caption>
-        <thead>
-          <tr>
-            {['time', 'speed', 'load', 'minutes', 'oil', 'water', 'note', 'by'].map((head) => (
-              <th key={head} scope="col">
-                {head}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {runLog.map((step) => (
-            <tr key={step.at}>
-              <td className="figure">{step.at.slice(11, 16)}</td>
-              <td className="figure">{typedText(step.speed)}</td>
-              <td className="figure">{typedText(step.load)}</td>
-              <td className="figure">{step.minutes}</td>
-              <td className="figure">{step.oilPressure ? typedText(step.oilPressure) : '—'}</td>
-              <td className="figure">{step.waterTemperature ? typedText(step.waterTemperature) : '—'}</td>
-              <td>{step.note}</td>
-              <td>{step.by}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-  );
-};
+import { RunInPart } from './run-in-part.tsx';
+import { PlainRunLog } from './run-log.tsx';
 
 export const RunSheet = () => {
   const job = useJob();
-  const act = useAct();
-  const [form, setForm] = useState(blankRun);
-  const [refusal, setRefusal] = useState<Refusal>();
   const operations = useOperations(['set', 'run']);
-  const next = operations.find(({ standing }) => standing.kind === 'open');
+  const open = operations.find(({ standing }) => standing.kind === 'open');
   const signed = operations.filter(({ standing }) => standing.kind === 'done').length;
-  const log = (event: FormEvent) => {
-    event.preventDefault();
-    const step = runStep(form);
-    const refused = step.kind === 'refused' ? step.refusal : act(logRunStep, step.value);
-    setRefusal(refused);
-    if (refused) return;
-    announce('Step logged.');
-    setForm(blankRun);
-  };
+  const { runIn } = job.sheet.engine;
+  const { steps, next, alarms, openFaults } = runInStanding(job);
+  const [alarm] = alarms;
+  const passed = steps.filter(({ standing }) => standing === 'passed').length;
+  const running = steps.length === 0 ? job.runLog.length > 0 : next === undefined;
+  // The run is next where everything before its operation is signed.
+  const turn =
+    next !== undefined &&
+    (job.sheet.engine.operations.get(next.step.operation)?.after ?? []).every((name) => job.done.has(name));
   return (
     <>
       <ThreeAnswers
-        where="setting and running"
-        now={next?.operation.title ?? (job.runLog.length === 0 ? 'log the run-in' : 'go on to Hand over')}
-        right={`${signed} of ${operations.length} operations signed, ${job.runLog.length} steps logged`}
+        where={turn ? `running in, step ${next.number} of ${steps.length}` : 'setting and running'}
+        now={
+          alarm?.remedy ??
+          (turn
+            ? `run in: ${next.step.title}`
+            : (open?.operation.title ?? (running ? 'go on to Hand over' : 'log the run-in')))
+        }
+        right={
+          alarm === undefined
+            ? `${signed} of ${operations.length} operations signed, ${steps.length === 0 ? `${job.runLog.length} steps logged` : `${passed} of ${steps.length} steps passed`}${openFaults.length === 0 ? '' : `, ${openFaults.length} faults not put right`}`
+            : `✕ ${alarm.says}`
+        }
       />
       <p className="caution">
         <strong>Caution:</strong> before the first start have the means at hand to shut the engine's air, keep
         clear of the flywheel's plane, and prove that the stop control ends injection.
       </p>
+      {turn && runIn ? <RunInPart runIn={runIn} /> : null}
       <section className="part" aria-label="Operations">
         <h2>Setting and running</h2>
         <OperationList operations={operations} />
       </section>
-      <section className="part" aria-label="Run log">
-        <h2>Run-in</h2>
-        <RunLog />
-        {logRunStep.enabled(job) ? (
-          <form className="column" onSubmit={log}>
-            <div className="two-up">
-              {fields.map(({ name, label, hint }) => (
-                <Field
-                  key={name}
-                  label={label}
-                  hint={hint}
-                  value={form[name]}
-                  onChange={(value) => setForm({ ...form, [name]: value })}
-                />
-              ))}
-            </div>
-            <Refused refusal={refusal} />
-            <div>
-              <Button type="submit" className="first">
-                {logRunStep.label}
-              </Button>
-            </div>
-          </form>
-        ) : null}
-      </section>
+      {turn ? null : runIn && steps.length > 0 ? <RunInPart runIn={runIn} /> : <PlainRunLog />}
     </>
   );
 };
