@@ -17,6 +17,7 @@ const operations = [...engine.operations.values()];
 const bench = {
   fitter: 'Odo Ferrick',
   second: 'Perpetua Sallow',
+  engine: engine.id,
   counts: { 'plugs-out': '7', 'plugs-in': '7' },
   readings: soundReadings(engine),
 };

@@ -1,5 +1,7 @@
 /** @module Works operations one after another on their sheets: answers what each asks, and signs it. */
 import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { typedInto } from '../../demo/typed-sums.ts';
 import type { Keys } from './by-keys.ts';
 
 export interface WorkThrough {
@@ -9,6 +11,8 @@ export interface WorkThrough {
   readonly open: (operation: string) => Promise<Locator>;
   /** Answers all that the operation in hand asks, as it should be. */
   readonly answer: (sheet: Locator) => Promise<void>;
+  /** Reckons all that the operation in hand must have reckoned, and writes it into the journal. */
+  readonly reckon: (sheet: Locator) => Promise<void>;
   /** Signs the operation in hand, which must be open. */
   readonly sign: (sheet: Locator) => Promise<void>;
   /** Another person at the same bench. */
@@ -18,6 +22,8 @@ export interface WorkThrough {
 export interface Bench {
   readonly fitter: string;
   readonly second: string;
+  /** Name of the engine type, of which the demo knows what is typed into its sums. */
+  readonly engine: string;
   /** What is counted, by the name of the ask. */
   readonly counts: Readonly<Record<string, string>>;
   /** What is read in a cell, by its title. */
@@ -71,6 +77,27 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
       await sheet.waitFor();
     }
   };
+  const reckon = async (sheet: Locator) => {
+    const operation = (await sheet.getAttribute('data-operation')) ?? '';
+    const left = sheet.locator('[data-sum][data-needed="yes"]:not([data-standing="noted"])');
+    for (let before = await left.count(); before > 0; before = await left.count()) {
+      const all = sheet.locator('.write-all');
+      const open = left.and(page.locator('[data-open="yes"]'));
+      if ((await all.count()) > 0) await keys.press(all);
+      else {
+        const typed = typedInto(
+          bench.engine,
+          operation,
+          (await open.getAttribute('data-sum'))?.split(' ')[0] ?? '',
+        );
+        for (const [key, text] of Object.entries(typed))
+          await keys.fill(open.locator(`[name="${key}"]`), text);
+        await open.locator('[data-kept]').first().waitFor();
+        await keys.press(open.locator('.opened button.first'));
+      }
+      await expect.poll(() => left.count()).toBeLessThan(before);
+    }
+  };
   const sign = async (sheet: Locator) => {
     const operation = (await sheet.getAttribute('data-operation')) ?? '';
     await keys.press(sheet.locator('.sign button.first'));
@@ -80,11 +107,13 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     change,
     open,
     answer,
+    reckon,
     sign,
     through: async (operation) => {
       const sheet = await open(operation);
       await readWhatIsLacking(sheet);
       await answer(sheet);
+      await reckon(sheet);
       await sign(sheet);
     },
   };

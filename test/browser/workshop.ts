@@ -23,14 +23,15 @@ const textOf = (file: string): string => readFileSync(join(root, 'demo', file), 
 /** Three cylinders. */
 export const engineText = textOf('engines/quillfeather-3w.yaml');
 /**
- * One cylinder, and operations that ask for readings alone: they are signed in their lists one after another. Of its
- * run-in the first step and the last.
+ * One cylinder, and operations that ask for readings alone and reckon nothing: they are signed in their lists one
+ * after another. Of its run-in the first step and the last.
  */
 export const smallEngineText = textOf('engines/mudlark-1.yaml')
   .replaceAll(/ {4}asks:\n(?: {6}.*\n)+/g, (asks) => {
     const reading = asks.split('\n').filter((line) => line.includes('answer: reading'));
     return reading.length === 0 ? '' : `    asks:\n${reading.join('\n')}\n`;
   })
+  .replaceAll(/ {4}sums:\n(?: {6}.*\n)+/g, '')
   .replace(/ {4}- title: Light load\n[\s\S]*?(?= {4}- title: Full load\n)/, '');
 
 /** The readings of a file beside the demo, by cell. */

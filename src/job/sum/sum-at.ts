@@ -91,3 +91,13 @@ export const sumAt = (job: OpenJob, at: SumPlace, typed: Texts = {}): SumHere | 
 /** What comes of a sum as it stands; refused, with what is missing or wrong, until it can be reckoned. */
 export const reckonHere = (here: SumHere): Answer<ReckonedHere> =>
   waitsFor(here) ?? reckonTyped(here.reckoning, here.texts);
+
+/** What was typed when a sum was noted last, as far as it is still asked: there to be put right. */
+export const typedBefore = ({ noted, inputs }: SumHere): Texts =>
+  Object.fromEntries(
+    (noted?.inputs ?? []).flatMap(({ key, text, from }) =>
+      from === undefined && inputs.some(({ input, given }) => input.key === key && !given)
+        ? [[key, text] as const]
+        : [],
+    ),
+  );

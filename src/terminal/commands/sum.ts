@@ -5,7 +5,7 @@ import { chooseName } from '../../engine/nearest-name.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { keptHere, resultText } from '../../job/sum/keeping.ts';
 import { sumNamed } from '../../job/sum/noted-sum.ts';
-import { reckonHere, type SumHere, type SumInput, sumAt } from '../../job/sum/sum-at.ts';
+import { reckonHere, type SumHere, type SumInput, sumAt, typedBefore } from '../../job/sum/sum-at.ts';
 import { sumsAt } from '../../job/sum/sum-places.ts';
 import { type SumStanding, sumStanding } from '../../job/sum/sum-standing.ts';
 import { type Answer, answer, refusalText, refuse } from '../../quantity/refusal.ts';
@@ -13,7 +13,7 @@ import type { Outcome, TerminalCommand } from '../command.ts';
 import { keyValues } from '../given.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop } from '../workshop.ts';
+import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
 
 const standingText = (standing: SumStanding): string =>
   standing.kind === 'noted' ? `noted by ${standing.noted.by}` : standing.says.join('; ');
@@ -111,13 +111,16 @@ const asked = (job: OpenJob, words: readonly string[]): Answer<Outcome> => {
       chooseName(name, job.sheet.engine.operations.keys()),
     );
   if (sum === undefined) return answer(listed(job, operation));
-  const [first] = rest;
-  const place = first === undefined || first.includes('=') ? undefined : first;
+  const [word] = rest;
+  const place = word === undefined || word.includes('=') ? undefined : word;
   const typed = keyValues(place === undefined ? rest : rest.slice(1), 'endfloat sum');
   if (typed.kind === 'refused') return typed;
   const at = sumNamed(job, { operation: name, sum, ...(place !== undefined && { place }) });
   if (at.kind === 'refused') return at;
-  const here = sumAt(job, at.value, Object.fromEntries(typed.value));
+  const first = sumAt(job, at.value);
+  // Where nothing is typed, it is shown as it was noted last.
+  const texts = typed.value.size > 0 || !first ? Object.fromEntries(typed.value) : typedBefore(first);
+  const here = sumAt(job, at.value, texts);
   return here
     ? answer(shown(job, here))
     : refuse(`there is no sum ${at.value.sum.reckon}`, 'endfloat sum', 'correct the engine type');
@@ -129,6 +132,7 @@ export const sum: TerminalCommand = {
   usage: ['sum JOB OPERATION', 'sum JOB OPERATION SUM [PLACE] [key=value…]'],
   about:
     'What the engine gives is filled in; the rest is typed behind its key. Nothing is written: endfloat do JOB note-sum writes a sum into the journal.',
+  options: storeOptions,
   words: [2, 64],
   run: (given) =>
     inWorkshop<Outcome>(given, false, async (store): Promise<Answer<Outcome>> => {

@@ -1,4 +1,4 @@
-/** @module What can be asked of an operation: an answer, a signature, to open it again. */
+/** @module What can be asked of an operation: an answer, a sum, a signature, to open it again. */
 import type { RequestOf } from '../../job/command.ts';
 import type { Action } from '../shell/action.ts';
 
@@ -7,6 +7,13 @@ export const answerAsk: Action<Omit<RequestOf<'answer ask'>, 'kind'>> = {
   label: 'Write down',
   enabled: (job) => job.handedOver === undefined,
   request: (answer) => ({ kind: 'answer ask', ...answer }),
+};
+
+export const noteSumAction: Action<RequestOf<'note sum'>> = {
+  name: 'note-sum',
+  label: 'Write into the journal',
+  enabled: (job) => job.handedOver === undefined,
+  request: (noted) => noted,
 };
 
 export const doOperation: Action<Omit<RequestOf<'do operation'>, 'kind'>> = {

@@ -13,12 +13,16 @@ import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { AsksPart } from './asks-part.tsx';
 import { addressOfOperation, phasesAt } from './operation-address.ts';
 import { SignPart } from './sign-part.tsx';
+import { SumsPart } from './sums-part.tsx';
 
 /** What stands between the cautions and the signature, each where an operation has such. */
 const parts: readonly {
   readonly name: string;
   readonly Part: ComponentType<{ readonly operation: Operation }>;
-}[] = [{ name: 'asks', Part: AsksPart }];
+}[] = [
+  { name: 'asks', Part: AsksPart },
+  { name: 'sums', Part: SumsPart },
+];
 
 const named = (engine: EngineType, names: readonly string[]): string =>
   names.map((name) => engine.placeKinds.get(name)?.title ?? name.replaceAll('-', ' ')).join(', ');

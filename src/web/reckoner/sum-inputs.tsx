@@ -57,21 +57,28 @@ export const SumInputs = ({
   texts,
   refusal,
   onText,
+  label = 'What is given',
+  asks = () => true,
 }: {
   readonly reckoning: Reckoning;
   readonly texts: Readonly<Record<string, string>>;
   readonly refusal: Refusal | undefined;
   readonly onText: (key: string, text: string) => void;
+  readonly label?: string;
+  /** Which of them are shown. */
+  readonly asks?: (key: string) => boolean;
 }) => (
-  <form aria-label="What is given" onSubmit={(event) => event.preventDefault()}>
-    {reckoning.inputs.map((input) => (
-      <SumInput
-        key={input.key}
-        input={input}
-        text={texts[input.key] ?? ''}
-        refusal={refusal}
-        onText={(text) => onText(input.key, text)}
-      />
-    ))}
+  <form aria-label={label} onSubmit={(event) => event.preventDefault()}>
+    {reckoning.inputs
+      .filter(({ key }) => asks(key))
+      .map((input) => (
+        <SumInput
+          key={input.key}
+          input={input}
+          text={texts[input.key] ?? ''}
+          refusal={refusal}
+          onText={(text) => onText(input.key, text)}
+        />
+      ))}
   </form>
 );
