@@ -26,7 +26,7 @@ interface Shown {
 }
 
 const shownOf = (job: OpenJob, operation: Operation): readonly Shown[] =>
-  sumsAt(job.sheet.engine, operation).map((at) => {
+  sumsAt(job, operation).map((at) => {
     const here = sumAt(job, at);
     return {
       key: sumKey(operation.name, at.sum.name, at.place?.id),
