@@ -30,8 +30,8 @@ export const valves: TerminalCommand = {
         );
       if (set.kind === 'refused') return set;
       const { setting, positions, next, within, of } = set.value;
-      const lines = positions.flatMap((position) => [
-        `Turn ${position.turn}° ${setting.turn}: ${positionText(position)}`,
+      const lines = positions.flatMap((position, at) => [
+        `${at === 0 ? 'Turn' : `Turn on ${position.turn}°`} ${setting.turn}: ${positionText(position)}`,
         ...position.valves.map(
           (valve) =>
             `  ${valveText(valve)}: ${valve.clearance === undefined ? 'not read yet' : `${lengthText(valve.clearance)}, ${valve.verdict}`}${valve.adjust === undefined ? '' : `; ${valve.adjust}`}`,

@@ -11,9 +11,13 @@ import { announce } from '../shell/announce.ts';
 import { addressOf } from '../shell/phases.ts';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { AsksPart } from './asks-part.tsx';
+import { CamLiftPart } from './cam-lift-part.tsx';
 import { addressOfOperation, phasesAt } from './operation-address.ts';
+import { ShimsPart } from './shims-part.tsx';
 import { SignPart } from './sign-part.tsx';
+import { SpillCheckPart } from './spill-check-part.tsx';
 import { SumsPart } from './sums-part.tsx';
+import { ValveClearancePart } from './valve-clearance-part.tsx';
 
 /** What stands between the cautions and the signature, each where an operation has such. */
 const parts: readonly {
@@ -22,6 +26,10 @@ const parts: readonly {
 }[] = [
   { name: 'asks', Part: AsksPart },
   { name: 'sums', Part: SumsPart },
+  { name: 'cam lifts', Part: CamLiftPart },
+  { name: 'valve clearances', Part: ValveClearancePart },
+  { name: 'shim packs', Part: ShimsPart },
+  { name: 'second check', Part: SpillCheckPart },
 ];
 
 const named = (engine: EngineType, names: readonly string[]): string =>
