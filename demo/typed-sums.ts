@@ -47,3 +47,14 @@ const typed: Readonly<Record<string, Readonly<Record<string, Texts>>>> = {
 /** What is typed into a sum of an operation; nothing where the job gives it all. */
 export const typedInto = (engine: string, operation: string, sum: string): Texts =>
   typed[engine]?.[`${operation} ${sum}`] ?? {};
+
+const fitted: Readonly<Record<string, string>> = {
+  'mudlark-1 lay-crankshaft clearance': 'the bushes put back as they were',
+  'mudlark-1 close-end-cover end-float': 'both thrust washers put back',
+  'mudlark-1 fit-head bump': 'no shim under the barrel',
+  'quillfeather-3w fit-head gasket': 'gasket of grade 2',
+};
+
+/** What was fitted by what a sum gave, where anybody says so. */
+export const fittedBy = (engine: string, operation: string, sum: string): string =>
+  fitted[`${engine} ${operation} ${sum}`] ?? '';

@@ -71,6 +71,10 @@ describe('the sums of an engine type', () => {
       'it is a figure; give least, greatest or both',
     ],
     [keeps, keeps.replace('least: 0.030 mm, greatest: 0.080 mm', ''), 'it has no limit'],
+    ['torque: 80 N·m', 'torque: { sum: clearance, result: clearance }', 'and this gives one of length'],
+    ['torque: 80 N·m', 'torque: { sum: clearance, result: clearence }', 'clearance gives no clearence'],
+    ['torque: 80 N·m', 'torque: { sum: clearance, input: bor }', 'clearance takes no bor; write bore'],
+    ['torque: 80 N·m', 'torque: { sum: clearance }', 'with sum go sum, result, input'],
     ["class: '8.8'", "class: '8.7'", 'write one of 8.8, 10.9, 12.9'],
   ])('case %#: %j for %j', (from, to, says) => {
     const found = troubles(from, to);

@@ -4,14 +4,14 @@ import type { FilePath } from '../../engine/file-path.ts';
 import { type Finding, wrong } from '../../engine/finding.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import type { GivenInput, OperationSum } from '../../engine/operation-sum.ts';
-import { quantityOf } from '../../engine/shown-in.ts';
 import { operandPlace } from '../../measure/expression.ts';
 import { placesOf } from '../../measure/scheme.ts';
-import { type Dimension, dimensionText, findUnit } from '../../quantity/unit.ts';
+import { dimensionText } from '../../quantity/unit.ts';
 import { readGiven } from '../../reckon/given.ts';
 import { reckonings } from '../../reckon/list.ts';
 import type { Input, Reckoning } from '../../reckon/reckoning.ts';
 import { exampleOf, keptMisfits } from './check-kept.ts';
+import { reckoningOf, sourceDimension } from './source-dimension.ts';
 import { sumPlaces } from './sum-places.ts';
 
 interface Bound {
@@ -21,46 +21,6 @@ interface Bound {
   readonly reckoning: Reckoning;
   readonly path: FilePath;
 }
-
-const reckoningOf = (sum: OperationSum | undefined): Reckoning | undefined =>
-  reckonings.find(({ name }) => name === sum?.reckon);
-
-/** Of what kind the figure is that a source gives; undefined where it gives words or a list. */
-const dimensionOf = ({ engine, operation }: Bound, source: GivenInput): Dimension | undefined => {
-  switch (source.kind) {
-    case 'characteristic':
-    case 'limit':
-      return quantityOf(engine.characteristics.get(source.name));
-    case 'engine':
-      if (source.of === 'firing-order') return undefined;
-      return source.of === 'cylinders' ? 'count' : 'length';
-    case 'fastener':
-      if (source.of === 'torque') return 'torque';
-      if (source.of === 'diameter') return 'length';
-      return source.of.endsWith('friction') ? 'ratio' : undefined;
-    case 'pumps':
-      if (source.of === 'most') return 'count';
-      if (source.of === 'rate') return 'angle-per-length';
-      return source.of === 'datum' ? 'length' : undefined;
-    case 'instrument':
-    case 'shared':
-      return 'length';
-    case 'sum': {
-      const reckoning = reckoningOf(operation.sums.find(({ name }) => name === source.name));
-      if (source.takes === 'input') {
-        const input = reckoning?.inputs.find(({ key }) => key === source.key);
-        return input?.kind === 'quantity' ? input.dimension : undefined;
-      }
-      const unit = findUnit((reckoning && exampleOf(reckoning)?.results[source.key]?.unit) ?? '');
-      return unit.kind === 'answer' ? unit.value.dimension : undefined;
-    }
-    case 'text':
-    case 'list':
-      return undefined;
-    default:
-      return source satisfies never;
-  }
-};
 
 const textMisfits = (source: Extract<GivenInput, { kind: 'text' }>, input: Input, path: FilePath) => {
   if (input.kind === 'quantity') {
@@ -209,7 +169,7 @@ const inputMisfits = (bound: Bound, key: string, source: GivenInput): readonly F
   if (source.kind === 'text') return textMisfits(source, input, own);
   const misfits = sourceMisfits(bound, source, own);
   if (misfits.length > 0) return misfits;
-  const dimension = dimensionOf(bound, source);
+  const dimension = sourceDimension(bound.engine, bound.operation, source);
   if (
     input.kind === 'text' ? source.kind !== 'sum' || dimension === undefined : dimension === input.dimension
   )
