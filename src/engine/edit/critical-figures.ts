@@ -1,9 +1,10 @@
 /** @module The figures of an engine type on which an engine lives or dies: limits, torques, the pumps' datum. */
 import type { z } from 'zod';
 import { engineFile } from '../engine-file.ts';
-import type { FigureKind } from '../figure-field.ts';
+import { type FigureKind, gaugeKind } from '../figure-field.ts';
 import type { FilePath } from '../file-path.ts';
 import type { limitsFile } from '../file-terms.ts';
+import { gauges } from '../gauge.ts';
 import { stageKind } from '../stage.ts';
 import { limitSides } from './engine-edit.ts';
 
@@ -57,6 +58,28 @@ const critical = (
   ...(source === undefined ? {} : { source }),
 });
 
+/** What an engine is stopped by while it runs in. */
+const ofRunIn = (runIn: z.infer<typeof engineFile>['run-in']): readonly CriticalFigure[] =>
+  [
+    { title: 'run-in', limits: runIn?.limits, path: ['run-in', 'limits'] },
+    ...(runIn?.steps ?? []).map(({ title, limits }, at) => ({
+      title,
+      limits,
+      path: ['run-in', 'steps', at, 'limits'],
+    })),
+  ].flatMap(({ title, limits, path }) =>
+    gauges.flatMap((gauge) => {
+      const limit = Object.entries(limits ?? {}).find(([name]) => name === gauge.name)?.[1];
+      return (['least', 'greatest'] as const).flatMap((end) => {
+        const figure = limit?.[end];
+        const words = `${title}: ${gauge.title}, ${end === 'least' ? 'at least' : 'at most'}`;
+        return figure === undefined
+          ? []
+          : [critical(words, gaugeKind(gauge.name), figure, [...path, gauge.name, end], runIn?.source)];
+      });
+    }),
+  );
+
 /** All of them, in the order of the file; none where the data has not the shape of an engine type. */
 export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
   const read = engineFile.safeParse(data);
@@ -89,6 +112,7 @@ export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
         ),
       ),
     ),
+    ...ofRunIn(read.data['run-in']),
     ...(timing === undefined
       ? []
       : [critical('datum of the pumps', 'length', timing.datum, ['pump-timing', 'datum'], timing.source)]),
