@@ -41,10 +41,10 @@ export default defineConfig({
           hookTimeout: 120_000,
           // A busy machine paints late; what is waited for still has to come.
           expect: { poll: { timeout: 10_000 } },
-          // After all else, one file at a time: a browser wants the machine to itself.
+          globalSetup: ['test/browser/built-web.ts'],
+          // After all else: browsers want the machine to themselves. While one waits for its page, the other works.
           sequence: { groupOrder: 1 },
-          maxWorkers: 1,
-          fileParallelism: false,
+          maxWorkers: 2,
         },
       },
     ],

@@ -3,7 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
 import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
-import { flawsOf } from './flaws.ts';
+import { flawsOf, withShortTables } from './flaws.ts';
 import { openSignedOn } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
@@ -82,6 +82,18 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
         });
     }
   }
+
+  for (const [at, story] of [
+    [1, 'awaiting a decision'],
+    [2, 'finished'],
+  ] as const)
+    it(`the record by itself of a job ${story}`, async () => {
+      await page.setViewportSize(desk);
+      await page.goto(`${workshop.address}/jobs/${demoJobs[at]}/record`);
+      await page.locator('h1').waitFor();
+      await withShortTables(page);
+      await looksRight();
+    });
 
   it('asks who is at the bench before anything else', async () => {
     const stranger = await openPage(browser);

@@ -6,7 +6,6 @@ import { fileURLToPath } from 'node:url';
 import { instruments } from '../../demo/instruments.ts';
 import { registerEvents } from '../../demo/register.ts';
 import { loadDemo } from '../../demo/workshop.ts';
-import { buildWebIfStale } from '../../scripts/web.mjs';
 import type { EngineType } from '../../src/engine/engine-type.ts';
 import { readEngineType } from '../../src/engine/read-engine-type.ts';
 import { readReadings } from '../../src/measure/import-readings.ts';
@@ -53,8 +52,6 @@ export interface Workshop {
 
 /** @param demo  with the demo's three jobs; without, the shelf alone is filled */
 export const openWorkshop = async ({ demo = false } = {}): Promise<Workshop> => {
-  const failure = await buildWebIfStale();
-  if (failure) throw new Error(`the browser app does not build:\n${failure}`);
   const folder = mkdtempSync(join(tmpdir(), 'endfloat-browser-'));
   const store = await openSqliteStore(join(folder, 'store.sqlite'));
   for (const text of [engineText, smallEngineText]) {

@@ -1,4 +1,4 @@
-/** @module A job carried in the terminal from its first reading to its printed record, by the command as it is installed. */
+/** @module A job carried in the terminal from its first reading to its printed record, which the command as installed makes and verifies. */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -9,14 +9,20 @@ const at = bench();
 const engine = demoFile('engines/mudlark-1.yaml');
 const type = mudlark();
 
-const told = async (...words: readonly string[]): Promise<string> => {
-  const { code, out, err } = await at.run(words);
-  expect({ words, code, err }).toEqual({ words, code: 0, err: '' });
-  return out;
-};
+const toldBy =
+  (asked: typeof at.run) =>
+  async (...words: readonly string[]): Promise<string> => {
+    const { code, out, err } = await asked(words);
+    expect({ words, code, err }).toEqual({ words, code: 0, err: '' });
+    return out;
+  };
+
+const told = toldBy(at.ask);
+/** By the command as it is installed. */
+const installed = toldBy(at.run);
 
 const refused = async (...words: readonly string[]): Promise<string> => {
-  const { code, out, err } = await at.run(words);
+  const { code, out, err } = await at.ask(words);
   expect({ words, code, out }).toEqual({ words, code: 1, out: '' });
   return err;
 };
@@ -55,7 +61,7 @@ const sign = async (...operations: readonly string[]): Promise<void> => {
   const lines = operations
     .flatMap((operation) => [...answersTo(operation), { kind: 'do operation', operation, note: '' }])
     .map((request) => JSON.stringify(request));
-  const { code, err } = await at.run(['do', 'J-4', '--requests', '-'], lines.join('\n'));
+  const { code, err } = await at.ask(['do', 'J-4', '--requests', '-'], lines.join('\n'));
   expect({ code, err }).toEqual({ code: 0, err: '' });
 };
 
@@ -112,7 +118,7 @@ const startFirst = async (): Promise<void> => {
 };
 
 beforeAll(async () => {
-  await told('demo');
+  await installed('demo');
 }, 120_000);
 afterAll(at.clear);
 
@@ -302,8 +308,8 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
   });
 
   it('leaves a record that verifies, shows a changed digit, and is the same in another workshop', async () => {
-    await told('record', 'J-4', '--to', 'record.html');
-    expect(await told('verify', 'record.html')).toMatch(
+    await installed('record', 'J-4', '--to', 'record.html');
+    expect(await installed('verify', 'record.html')).toMatch(
       /^Verified: J-4, Mudlark 1 .*\d+ events unbroken, \d+ figures the same/,
     );
     const page = readFileSync(join(at.folder, 'record.html'), 'utf8');

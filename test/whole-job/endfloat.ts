@@ -23,7 +23,7 @@ export interface Bench {
   /** As a program of its own. */
   readonly run: (words: readonly string[], input?: string) => Promise<Ended>;
   /** The same command line within this program: many are asked in the time that one program takes to start. */
-  readonly ask: (words: readonly string[]) => Promise<Ended>;
+  readonly ask: (words: readonly string[], input?: string) => Promise<Ended>;
   /** Runs with `--json`, expects success, and gives what was printed. */
   readonly json: <T>(...words: readonly string[]) => Promise<T>;
   readonly clear: () => void;
@@ -49,12 +49,12 @@ export const bench = (now: () => string = () => new Date().toISOString()): Bench
       );
       child.stdin.end(input);
     });
-  const ask = async (words: readonly string[]): Promise<Ended> => {
+  const ask = async (words: readonly string[], input = ''): Promise<Ended> => {
     let out = '';
     let err = '';
     const code = await runTerminal(words, {
       folder,
-      env: {},
+      env: { ENDFLOAT_BY: 'Odo Ferrick', ENDFLOAT_BENCH: 'bench 2' },
       out: (text) => {
         out += text;
       },
@@ -62,7 +62,7 @@ export const bench = (now: () => string = () => new Date().toISOString()): Bench
         err += text;
       },
       watched: false,
-      standardInput: async () => new Uint8Array(),
+      standardInput: async () => new TextEncoder().encode(input),
       now,
       newId: () => v7(),
       newToken: () => v7().replaceAll('-', ''),
