@@ -34,7 +34,7 @@ export const withShortTables = (page: Page): Promise<void> =>
   page.evaluate((most) => {
     for (const body of document.querySelectorAll('tbody'))
       for (const row of [...body.rows].slice(most)) row.remove();
-  }, 12);
+  }, 5);
 
 /** Everything that is wrong with the page as it stands; empty where nothing is. */
 export const flawsOf = async (page: Page): Promise<readonly string[]> => {

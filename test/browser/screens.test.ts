@@ -34,6 +34,9 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
     await workshop?.close();
   });
 
+  const unfold = async () => {
+    for (const summary of await page.locator('summary').all()) await summary.click();
+  };
   const looksRight = async () => expect(await flawsOf(page)).toEqual([]);
 
   for (const [size, viewport] of [
@@ -62,11 +65,11 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
       await page.setViewportSize(viewport);
       await page.goto(`${workshop.address}/instruments`);
       await page.getByRole('link', { name: 'depth-0-100' }).waitFor();
-      for (const summary of await page.locator('summary').all()) await summary.click();
+      await unfold();
       await looksRight();
       await page.goto(`${workshop.address}/instruments/depth-0-100`);
       await page.getByRole('region', { name: 'In question: depth-0-100' }).waitFor();
-      for (const summary of await page.locator('summary').all()) await summary.click();
+      await unfold();
       await looksRight();
     });
 
@@ -78,6 +81,8 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
           await page.goto(`${workshop.address}/jobs/${demoJobs[at]}/${phase}`);
           await page.locator('.three').waitFor();
           if (phase === 'decide') await page.locator('[data-plan]').waitFor();
+          // What is folded away is looked at too, and on the tablet the sheet as it opens.
+          if (viewport === desk && story === 'awaiting a decision') await unfold();
           await looksRight();
         });
     }
@@ -101,17 +106,6 @@ describe.skipIf(noBrowser)(`every sheet (needs Chromium; ${noBrowser ?? 'here'})
     await stranger.page.getByLabel('Your name').waitFor();
     expect(await flawsOf(stranger.page)).toEqual([]);
     await stranger.page.context().close();
-  });
-
-  it('with everything that unfolds unfolded', async () => {
-    await page.setViewportSize(desk);
-    for (const phase of ['measure', 'decide', 'build']) {
-      await page.goto(`${workshop.address}/jobs/${demoJobs[1]}/${phase}`);
-      await page.locator('.three').waitFor();
-      if (phase === 'decide') await page.locator('[data-plan]').waitFor();
-      for (const summary of await page.locator('summary').all()) await summary.click();
-      await looksRight();
-    }
   });
 
   it('names what looks wrong in the half measured job: a thimble turn and two swapped shim packs', async () => {
