@@ -111,10 +111,14 @@ describe('the extent of an overhaul', () => {
     }
   });
 
-  it('opens one pump of three, and asks for its depth alone', () => {
+  it('opens one pump of three, and asks for what is read at it alone', () => {
     const extent = of(quillfeather, { reach: ['pump.2'] });
     expect([...extent.open]).toEqual(['pump.2']);
-    expect(questions(quillfeather, extent)).toEqual(['pump-pack-found at pump.2', 'pump-depth at pump.2']);
+    expect(questions(quillfeather, extent)).toEqual([
+      'pump-pack-found at pump.2',
+      'pump-depth at pump.2',
+      'spill-angle at pump.2',
+    ]);
     expect([...extent.placesAt('lift-pumps', 'pump')]).toEqual(['pump.2']);
     expect(extent.operations.has('draw-injectors')).toBe(false);
   });

@@ -46,13 +46,14 @@ describe('the strip that reaches a place', () => {
     expect(names(found.strip).at(-1)).toBe('lift-pumps');
     expect(found.off).toEqual(['manifold', 'pump']);
     expect(found.spoilt.map(({ item, count }) => [item.name, count])).toEqual([['manifold-gaskets', 2]]);
-    expect(names(found.again).slice(0, 4)).toEqual([
+    expect(names(found.again).slice(0, 5)).toEqual([
       'find-top-dead-centre',
       'fit-pumps',
+      'check-spill',
       'prove-stop',
       'balance-pumps',
     ]);
-    expect(found.prove).toEqual(['pump-depth']);
+    expect(found.prove).toEqual(['pump-depth', 'spill-angle']);
   });
 
   it('goes through head, sump, pistons, gears and flywheel to a main bearing', () => {
