@@ -57,6 +57,11 @@ const outsidePrograms = [
     debian: 'libimage-exiftool-perl',
     isHere: async () => Boolean(onPath('exiftool')),
   },
+  {
+    what: 'zbarimg (reads the codes of printed labels)',
+    debian: 'zbar-tools',
+    isHere: async () => Boolean(onPath('zbarimg')),
+  },
   { what: 'units (unit conversion)', debian: 'units', isHere: async () => Boolean(onPath('units')) },
 ];
 

@@ -4,6 +4,7 @@ import { lackingAgreement } from './hold/agreement.ts';
 import { lackingSinceFound } from './hold/as-found.ts';
 import { lackingAnswers } from './hold/asks.ts';
 import { lackingBefore, lackingUnderCover } from './hold/before.ts';
+import { lackingHome } from './hold/home.ts';
 import type { Lacking } from './hold/lacking.ts';
 import { lackingParts } from './hold/parts.ts';
 import { lackingProof } from './hold/proof.ts';
@@ -36,6 +37,7 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingAnswers,
   lackingSums,
   lackingRunIn,
+  lackingHome,
 ];
 
 /** All that an operation lacks; at a gate none of it may be overruled. */

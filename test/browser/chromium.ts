@@ -24,9 +24,9 @@ const launchFlags = [
 ];
 
 /** Starts the browser, with a new profile folder that goes when it is closed. */
-export const openBrowser = (): Promise<Browser> => {
+export const openBrowser = (more: readonly string[] = []): Promise<Browser> => {
   if (chromiumPath === undefined) throw new Error(noBrowser);
-  return chromium.launch({ executablePath: chromiumPath, headless: true, args: launchFlags });
+  return chromium.launch({ executablePath: chromiumPath, headless: true, args: [...launchFlags, ...more] });
 };
 
 /** The screens that the app is made for. */

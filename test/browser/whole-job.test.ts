@@ -8,6 +8,7 @@ import { entryOrder } from '../../src/measure/scheme.ts';
 import { entry, handsOf, inOrder } from './bench-hands.ts';
 import { noBrowser, openBrowser, openPage } from './chromium.ts';
 import { storedJob } from './signed-on.ts';
+import { workThrough } from './work-through.ts';
 import { openWorkshop, readingsOf, smallEngineText, type Workshop } from './workshop.ts';
 
 const { engine } = readEngineType(smallEngineText);
@@ -172,6 +173,16 @@ describe.skipIf(noBrowser)(`a whole job by keyboard (needs Chromium; ${noBrowser
     await keys.enter();
     await keys.press(page.getByRole('button', { name: /^This pack is fitted/ }));
     await expect.poll(() => page.locator('[data-pump="pump.1"]').textContent()).toContain('within tolerance');
+    await signAll();
+    // The valves go back used: each is confirmed at its own seat before they are signed.
+    await workThrough(page, keys, {
+      fitter: '',
+      second: '',
+      engine: engine.id,
+      counts: {},
+      readings: new Map(),
+    }).through('fit-valves');
+    await turnTo('Build');
     await signAll();
     expect(await page.locator('[data-standing="held"], [data-standing="open"]').allTextContents()).toEqual(
       [],

@@ -98,6 +98,19 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
       await expect.poll(() => left.count()).toBeLessThan(before);
     }
   };
+  /** Each part at its own place, its tag typed by its number. */
+  const confirmHomes = async (sheet: Locator) => {
+    const here = sheet.locator('.homes > [data-here]');
+    while ((await here.count()) > 0) {
+      const part = (await here.getAttribute('data-home')) ?? '';
+      await keys.fill(
+        sheet.getByLabel('Tag', { exact: true }),
+        (await here.getAttribute('data-number')) ?? '',
+      );
+      await keys.press(sheet.getByRole('button', { name: 'It goes in here' }));
+      await sheet.locator(`[data-home="${part}"][data-state="home"]`).waitFor();
+    }
+  };
   const sign = async (sheet: Locator) => {
     const operation = (await sheet.getAttribute('data-operation')) ?? '';
     await keys.press(sheet.locator('.sign button.first'));
@@ -111,6 +124,7 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     sign,
     through: async (operation) => {
       const sheet = await open(operation);
+      await confirmHomes(sheet);
       await readWhatIsLacking(sheet);
       await answer(sheet);
       await reckon(sheet);

@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 const programs = {
   glpsol: { probe: ['glpsol', '--version'], debian: 'glpk-utils' },
   exiftool: { probe: ['exiftool', '-ver'], debian: 'libimage-exiftool-perl' },
+  zbarimg: { probe: ['zbarimg', '--version'], debian: 'zbar-tools' },
   units: { probe: ['units', '--version'], debian: 'units' },
   scipy: { probe: ['/usr/bin/python3', '-c', 'import scipy'], debian: 'python3-scipy' },
   uncertainties: {

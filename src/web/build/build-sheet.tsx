@@ -1,6 +1,7 @@
 /** @module Building: shims counted, packs chosen and fitted, operations signed with their hold points. */
 import { useMemo } from 'react';
 import { pumpPacksOf } from '../../job/pumps.ts';
+import { TagsLink } from '../home/tags-link.tsx';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
@@ -37,6 +38,7 @@ export const BuildSheet = () => {
       <Packs packs={packs} />
       <section className="part" aria-label="Operations">
         <h2>Build order</h2>
+        <TagsLink />
         <OperationList operations={operations} />
       </section>
     </>

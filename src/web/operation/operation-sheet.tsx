@@ -12,6 +12,7 @@ import { addressOf } from '../shell/phases.ts';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { AsksPart } from './asks-part.tsx';
 import { CamLiftPart } from './cam-lift-part.tsx';
+import { HomePart } from './home-part.tsx';
 import { addressOfOperation, phasesAt } from './operation-address.ts';
 import { ShimsPart } from './shims-part.tsx';
 import { SignPart } from './sign-part.tsx';
@@ -24,6 +25,7 @@ const parts: readonly {
   readonly name: string;
   readonly Part: ComponentType<{ readonly operation: Operation }>;
 }[] = [
+  { name: 'home', Part: HomePart },
   { name: 'asks', Part: AsksPart },
   { name: 'sums', Part: SumsPart },
   { name: 'cam lifts', Part: CamLiftPart },

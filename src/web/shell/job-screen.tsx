@@ -1,5 +1,5 @@
 /** @module One job: its title block, its phases, the engine as the map, and the sheet of the phase. */
-import { type ComponentType, useEffect, useMemo, useState } from 'react';
+import { type ComponentType, lazy, useEffect, useMemo, useState } from 'react';
 import { Redirect } from 'wouter';
 import type { OpenJob } from '../../job/job.ts';
 import { phaseNames, phaseOf } from '../../job/phase.ts';
@@ -8,6 +8,7 @@ import { BookedSheet } from '../book-in/booked-sheet.tsx';
 import { BuildSheet } from '../build/build-sheet.tsx';
 import { DecideSheet } from '../decide/decide-sheet.tsx';
 import { HandOverSheet } from '../hand-over/hand-over-sheet.tsx';
+import { TagsSheet } from '../home/tags-sheet.tsx';
 import type { Desk, DeskKeeper } from '../journal/desk.ts';
 import { JobOnBench, keeperOf, useDesk } from '../journal/use-desk.tsx';
 import { MeasureSheet } from '../measure/measure-sheet.tsx';
@@ -26,6 +27,9 @@ import { Phases } from './phases-bar.tsx';
 import { Cell, Sheet } from './sheet.tsx';
 import { TurnedBackNotes, Waiting } from './waiting.tsx';
 
+// What lays out labels is wanted once a job.
+const LabelsSheet = lazy(() => import('../home/labels-sheet.tsx'));
+
 interface Shown {
   readonly sheet: ComponentType;
   /** The record and the booking are papers of their own, without the map beside them. */
@@ -35,6 +39,8 @@ interface Shown {
 const shownAt: Readonly<Record<string, Shown>> = {
   'book-in': { sheet: BookedSheet, map: true },
   strip: { sheet: StripSheet, map: true },
+  'strip/tags': { sheet: TagsSheet, map: false },
+  'strip/labels': { sheet: LabelsSheet, map: false },
   measure: { sheet: MeasureSheet, map: true },
   decide: { sheet: DecideSheet, map: false },
   'decide/orders': { sheet: OrdersSheet, map: false },

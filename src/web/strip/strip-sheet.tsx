@@ -1,4 +1,5 @@
 /** @module Stripping: what comes off in which order, with its cautions, and what is found on the way. */
+import { TagsLink } from '../home/tags-link.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Findings } from './findings.tsx';
@@ -21,6 +22,7 @@ export const StripSheet = () => {
       </p>
       <section className="part" aria-label="Operations">
         <h2>Strip order</h2>
+        <TagsLink />
         <OperationList operations={operations} />
       </section>
       <Findings />
