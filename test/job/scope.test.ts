@@ -1,6 +1,7 @@
 /** @module A partial strip is a job as good as a full one: the top end only, one pump only, from booking in to handing over. */
 
 import { describe, expect, it } from 'vitest';
+import { noteSums } from '../../demo/noted-sums.ts';
 import { fitter } from '../../demo/people.ts';
 import type { Story } from '../../demo/story.ts';
 import { operationsOf, standingOf } from '../../src/job/holds.ts';
@@ -147,6 +148,7 @@ describe('the scope of a job', () => {
     readAsWorn(told);
     const wider = await planAndAgree(told);
     expect(wider.choices.map(({ component }) => component)).toContain('pistons');
+    noteSums(told, fitter, 'ring-pistons');
     told.tell(fitter, 1, { kind: 'do operation', operation: 'ring-pistons', note: '' });
   });
 
