@@ -51,7 +51,6 @@ describe('the strip that reaches a place', () => {
       'fit-pumps',
       'check-spill',
       'prove-stop',
-      'balance-pumps',
     ]);
     expect(found.prove).toEqual(['pump-depth', 'spill-angle']);
   });

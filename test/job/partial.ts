@@ -3,9 +3,11 @@ import { signAll } from '../../demo/bench-work.ts';
 import { instruments } from '../../demo/instruments.ts';
 import { fitter } from '../../demo/people.ts';
 import { type Story, story } from '../../demo/story.ts';
+import { bareFigure } from '../../src/engine/shown-in.ts';
 import type { Request } from '../../src/job/command.ts';
 import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
 import { pumpPacksOf } from '../../src/job/pumps.ts';
+import { placesInQuestion } from '../../src/job/scope.ts';
 import { toMeasure } from '../../src/job/to-measure.ts';
 import { cellKey } from '../../src/measure/reading.ts';
 import { planEngine } from '../../src/plan/plan.ts';
@@ -57,8 +59,31 @@ export const readDepths = (told: Story): void => {
     });
 };
 
+/** Reads what is set when the engine is together again, each in the middle of its limits. */
+const readWhatIsSet = (told: Story): void => {
+  const { characteristics, valveSetting, pumpTiming } = told.job().sheet.engine;
+  for (const [name, instrument, unit] of [
+    [valveSetting?.inlet, 'feelers', 'mm'],
+    [valveSetting?.exhaust, 'feelers', 'mm'],
+    [pumpTiming?.check?.of, 'degree-disc', 'deg'],
+  ] as const) {
+    const known = characteristics.get(name ?? '');
+    if (known === undefined) continue;
+    const { least = 0, greatest = 0 } = known.limits?.new ?? {};
+    const shown = { unit, decimals: unit === 'mm' ? 2 : 1 };
+    for (const { id: place } of placesInQuestion(told.job(), known))
+      told.tell(fitter, 4, {
+        kind: 'take reading',
+        cell: { place, characteristic: known.name, plane: '', axis: '' },
+        typed: { text: bareFigure((least + greatest) / 2, shown), unit },
+        instrument,
+      });
+  }
+};
+
 /** Builds, sets, runs and signs all that is left. */
 export const buildAndRun = (told: Story): void => {
+  readWhatIsSet(told);
   signAll(told, fitter, ['build', 'set']);
   // Where the first start is a gate it is signed before anything runs.
   signAll(told, fitter, ['run']);
