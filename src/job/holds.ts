@@ -12,6 +12,7 @@ import { lackingRenewed } from './hold/renewed.ts';
 import { lackingRunIn } from './hold/run-in.ts';
 import { beyondScope } from './hold/scope.ts';
 import { lackingSums } from './hold/sums.ts';
+import { lackingTightening } from './hold/tightening.ts';
 import type { DoneOperation, OpenJob } from './job.ts';
 import { operationsIn } from './scope.ts';
 
@@ -38,6 +39,7 @@ const reasons: readonly ((job: OpenJob, operation: Operation) => readonly Lackin
   lackingSums,
   lackingRunIn,
   lackingHome,
+  lackingTightening,
 ];
 
 /** All that an operation lacks; at a gate none of it may be overruled. */

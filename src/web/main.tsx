@@ -7,6 +7,7 @@ import './styles/body.css';
 import './styles/controls.css';
 import './styles/run.css';
 import './styles/work.css';
+import './styles/tighten.css';
 import './styles/narrow.css';
 import './styles/print.css';
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';

@@ -4,12 +4,13 @@ import type { EngineType } from '../../src/engine/engine-type.ts';
 import { cellTitle } from '../../src/job/cell-title.ts';
 import { type Cell, cellKey, type Reading } from '../../src/measure/reading.ts';
 import { type Keys, keysOf } from './by-keys.ts';
+import { tightenAll } from './tighten-all.ts';
 
 export interface Hands {
   readonly keys: Keys;
   readonly signOn: (name: string) => Promise<void>;
   readonly turnTo: (phase: string) => Promise<void>;
-  /** Signs every operation that is open, and those that this opens; tells how many. */
+  /** Signs every operation that is open, those that this opens, and those whose joints it tightens; tells how many. */
   readonly signAll: () => Promise<number>;
   /** Goes to a place by the engine's map: Tab to the map, arrows along it, Enter. */
   readonly goTo: (place: string) => Promise<void>;
@@ -35,9 +36,23 @@ export const handsOf = (page: Page, engine: EngineType): Hands => {
     },
     signAll: async () => {
       let signed = 0;
-      while ((await button(/^Sign as done/).count()) > 0) {
+      // Those that lack nothing but that their joints be tightened.
+      const loose = page.locator('.steps > li[data-standing="held"]').filter({
+        has: page.locator('.what ul > li:first-child', { hasText: 'is not noted' }),
+      });
+      const sign = button(/^Sign as done/);
+      while ((await sign.count()) + (await loose.count()) > 0) {
+        if ((await sign.count()) === 0) {
+          await keys.press(loose.first().getByRole('link').first());
+          const sheet = page.locator('article[data-operation]');
+          await sheet.waitFor();
+          await tightenAll(sheet, keys);
+          await keys.press(page.getByRole('link', { name: /^All \d+$/ }));
+          await page.locator('.steps > li[data-operation]').first().waitFor();
+          continue;
+        }
         const left = await page.locator('[data-standing="done"]').count();
-        await keys.press(button(/^Sign as done/).first());
+        await keys.press(sign.first());
         await page.waitForFunction(
           (before) => document.querySelectorAll('[data-standing="done"]').length > before,
           left,

@@ -3,6 +3,7 @@ import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { typedInto } from '../../demo/typed-sums.ts';
 import type { Keys } from './by-keys.ts';
+import { tightenAll } from './tighten-all.ts';
 
 export interface WorkThrough {
   /** One operation from wherever hands are: opened, all that it asks answered, signed. */
@@ -128,6 +129,7 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
       await readWhatIsLacking(sheet);
       await answer(sheet);
       await reckon(sheet);
+      await tightenAll(sheet, keys);
       await sign(sheet);
     },
   };

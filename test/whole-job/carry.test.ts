@@ -2,6 +2,7 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { jointOf } from '../../src/job/tighten/joint.ts';
 import { mudlark } from '../engines/demo-engines.ts';
 import { bench, demoFile } from './endfloat.ts';
 
@@ -56,10 +57,34 @@ const placesAt = (operation: string): readonly string[] =>
     .filter(({ kind }) => kind === type.operations.get(operation)?.at)
     .map(({ id }) => id);
 
-/** Operations with their answers as a file of requests: the same that the server takes. */
+/** Every stage of every joint that an operation tightens, bolt by bolt in its order. */
+const tightening = (operation: string): readonly object[] =>
+  (type.operations.get(operation)?.tightens ?? []).flatMap((name) => {
+    const fastener = type.fasteners.get(name);
+    if (fastener === undefined) return [];
+    const places = [...type.places.values()].filter(({ kind }) => kind === fastener.at);
+    return places.flatMap(({ id: place }) =>
+      fastener.stages.map((_, stage) => ({
+        kind: 'tighten stage',
+        operation,
+        fastener: name,
+        place,
+        stage,
+        bolts: jointOf(fastener).order,
+        threadState: fastener.threadState,
+        note: '',
+      })),
+    );
+  });
+
+/** Operations with their answers and stages as a file of requests: the same that the server takes. */
 const sign = async (...operations: readonly string[]): Promise<void> => {
   const lines = operations
-    .flatMap((operation) => [...answersTo(operation), { kind: 'do operation', operation, note: '' }])
+    .flatMap((operation) => [
+      ...answersTo(operation),
+      ...tightening(operation),
+      { kind: 'do operation', operation, note: '' },
+    ])
     .map((request) => JSON.stringify(request));
   const { code, err } = await at.ask(['do', 'J-4', '--requests', '-'], lines.join('\n'));
   expect({ code, err }).toEqual({ code: 0, err: '' });
@@ -223,7 +248,17 @@ describe('a job in the terminal', { timeout: 120_000 }, () => {
     for (const component of ['bores', 'pistons', 'rings'])
       await told('do', 'J-4', 'note-size-found', `component=${component}`, 'size=0.50');
     await told('take', 'J-4', demoFile('readings/mudlark-built.csv'));
+    const rod = ['operation=fit-piston', 'fastener=big-end-bolts', 'place=big-end.1', 'stage=1'];
+    expect(await refused('do', 'J-4', 'tighten', ...rod, 'threads=oiled', 'bolts=2 1')).toMatch(
+      /bolt 1 is next, not bolt 2/,
+    );
+    expect((await at.ask(['tighten', 'J-4', 'fit-piston'])).out).toMatch(
+      /28 N·m +1 2 .* kN proof\nNext: stage 1 of 2, 15 N·m, bolt 1\./,
+    );
     await sign('ring-piston', 'fit-piston');
+  });
+
+  it('is closed at the top once its valves are home and its bump clearance is proved', async () => {
     expect(await refused('do', 'J-4', 'do-operation', 'operation=fit-valves')).toMatch(
       /valve 1 and valve 2 are not confirmed home/,
     );

@@ -3,9 +3,11 @@ import type { Fastener, Stage } from '../../engine/fastener.ts';
 import { typedText } from '../../quantity/typed.ts';
 import type { Tightening } from './tightening.ts';
 
-/** As the manual prints it: `40 N·m`, `60 deg further`. */
-export const stageText = (stage: Stage): string =>
-  stage.kind === 'torque' ? typedText(stage.printed) : `${typedText(stage.printed)} further`;
+/** As the manual prints it: `40 N·m`, `60° further`. */
+export const stageText = ({ kind, printed }: Stage): string => {
+  if (kind === 'torque') return typedText(printed);
+  return `${printed.unit === 'deg' ? `${printed.text}°` : typedText(printed)} further`;
+};
 
 export const threadWords: Readonly<Record<Fastener['threadState'], string>> = {
   dry: 'threads dry',

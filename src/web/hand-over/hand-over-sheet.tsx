@@ -5,6 +5,7 @@ import type { Refusal } from '../../quantity/refusal.ts';
 import { fileOf, pageOf } from '../../record/record.ts';
 import { useAct, useDesk, useJob, useKeeper } from '../journal/use-desk.tsx';
 import { useHeldPictures } from '../picture/use-pictures.ts';
+import { TightenAgain } from '../run/tighten-again.tsx';
 import { announce } from '../shell/announce.ts';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
@@ -72,6 +73,7 @@ export const HandOverSheet = () => {
           answered.
         </p>
       ) : null}
+      <TightenAgain />
       <section className="part" aria-label="Record">
         <div className="row no-print">
           <h2 className="grow">Record</h2>

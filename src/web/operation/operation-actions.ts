@@ -16,6 +16,13 @@ export const noteSumAction: Action<RequestOf<'note sum'>> = {
   request: (noted) => noted,
 };
 
+export const tightenStage: Action<Omit<RequestOf<'tighten stage'>, 'kind'>> = {
+  name: 'tighten-stage',
+  label: 'Note the stage',
+  enabled: (job) => job.handedOver === undefined,
+  request: (asked) => ({ kind: 'tighten stage', ...asked }),
+};
+
 export const doOperation: Action<Omit<RequestOf<'do operation'>, 'kind'>> = {
   name: 'do-operation',
   label: 'Sign as done',

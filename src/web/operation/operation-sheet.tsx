@@ -18,6 +18,7 @@ import { ShimsPart } from './shims-part.tsx';
 import { SignPart } from './sign-part.tsx';
 import { SpillCheckPart } from './spill-check-part.tsx';
 import { SumsPart } from './sums-part.tsx';
+import { TighteningPart } from './tightening-part.tsx';
 import { ValveClearancePart } from './valve-clearance-part.tsx';
 
 /** What stands between the cautions and the signature, each where an operation has such. */
@@ -32,6 +33,7 @@ const parts: readonly {
   { name: 'valve clearances', Part: ValveClearancePart },
   { name: 'shim packs', Part: ShimsPart },
   { name: 'second check', Part: SpillCheckPart },
+  { name: 'tightening', Part: TighteningPart },
 ];
 
 const named = (engine: EngineType, names: readonly string[]): string =>

@@ -5,6 +5,7 @@ import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { RunInPart } from './run-in-part.tsx';
 import { PlainRunLog } from './run-log.tsx';
+import { TightenAgain } from './tighten-again.tsx';
 
 export const RunSheet = () => {
   const job = useJob();
@@ -45,6 +46,7 @@ export const RunSheet = () => {
         <h2>Setting and running</h2>
         <OperationList operations={operations} />
       </section>
+      <TightenAgain />
       {turn ? null : runIn && steps.length > 0 ? <RunInPart runIn={runIn} /> : <PlainRunLog />}
     </>
   );
