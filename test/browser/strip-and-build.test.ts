@@ -22,54 +22,56 @@ const bench = {
   readings: soundReadings(engine),
 };
 
-describe.skipIf(noBrowser).each([
-  ['by keys alone', keysOf, {}],
-  ['by touch alone', touchOf, { hasTouch: true }],
-] as const)(`stripped and built %s (needs Chromium; ${noBrowser ?? 'here'})`, (_, handsFor, context) => {
-  let workshop: Workshop;
-  let browser: Browser;
-  let page: Page;
-  let troubles: string[];
-  let jobId = '';
-  let work: WorkThrough;
-  const stored = () => storedJob(workshop, jobId);
-  const allSent = () => page.locator('[data-waiting="0"]').waitFor();
-  const turnTo = async (slug: string) => {
-    await page.goto(`${workshop.address}/jobs/${jobId}/${slug}`);
-    await page.locator('.three').waitFor();
-  };
+describe.skipIf(noBrowser)(`an engine on a tablet (needs Chromium; ${noBrowser ?? 'here'})`, () => {
+  describe.each([
+    ['by keys alone', keysOf, {}],
+    ['by touch alone', touchOf, { hasTouch: true }],
+  ] as const)('is stripped and built %s', (_, handsFor, context) => {
+    let workshop: Workshop;
+    let browser: Browser;
+    let page: Page;
+    let troubles: string[];
+    let jobId = '';
+    let work: WorkThrough;
+    const stored = () => storedJob(workshop, jobId);
+    const allSent = () => page.locator('[data-waiting="0"]').waitFor();
+    const turnTo = async (slug: string) => {
+      await page.goto(`${workshop.address}/jobs/${jobId}/${slug}`);
+      await page.locator('.three').waitFor();
+    };
 
-  beforeAll(async () => {
-    workshop = await openWorkshop();
-    jobId = await bookSound(workshop.store, 'J-60');
-    browser = await openBrowser();
-    ({ page, troubles } = await openSignedOn(browser, bench.fitter, 'bench 2', {
-      viewport: tablet,
-      ...context,
-    }));
-    work = workThrough(page, handsFor(page), bench);
-  });
-  afterAll(async () => {
-    await browser?.close();
-    await workshop?.close();
-  });
+    beforeAll(async () => {
+      workshop = await openWorkshop();
+      jobId = await bookSound(workshop.store, 'J-60');
+      browser = await openBrowser();
+      ({ page, troubles } = await openSignedOn(browser, bench.fitter, 'bench 2', {
+        viewport: tablet,
+        ...context,
+      }));
+      work = workThrough(page, handsFor(page), bench);
+    });
+    afterAll(async () => {
+      await browser?.close();
+      await workshop?.close();
+    });
 
-  it('comes apart from first screw to last', async () => {
-    await turnTo('strip');
-    for (const { name } of operations.filter(({ phase }) => phase === 'strip')) await work.through(name);
-    await allSent();
-    const { done } = await stored();
-    expect(operations.filter(({ phase, name }) => phase === 'strip' && !done.has(name))).toEqual([]);
-  });
+    it('comes apart from first screw to last', async () => {
+      await turnTo('strip');
+      for (const { name } of operations.filter(({ phase }) => phase === 'strip')) await work.through(name);
+      await allSent();
+      const { done } = await stored();
+      expect(operations.filter(({ phase, name }) => phase === 'strip' && !done.has(name))).toEqual([]);
+    });
 
-  it('goes together again, each part of it proved before it is hidden', async () => {
-    await measureSound(workshop.store, jobId);
-    await turnTo('build');
-    for (const { name } of operations.filter(({ phase }) => phase === 'build')) await work.through(name);
-    await allSent();
-    expect((await stored()).done.size).toBe(
-      operations.filter(({ phase }) => phase === 'strip' || phase === 'build').length,
-    );
-    expect(troubles).toEqual([]);
+    it('goes together again, each part of it proved before it is hidden', async () => {
+      await measureSound(workshop.store, jobId);
+      await turnTo('build');
+      for (const { name } of operations.filter(({ phase }) => phase === 'build')) await work.through(name);
+      await allSent();
+      expect((await stored()).done.size).toBe(
+        operations.filter(({ phase }) => phase === 'strip' || phase === 'build').length,
+      );
+      expect(troubles).toEqual([]);
+    });
   });
 });
