@@ -14,6 +14,14 @@ export interface WorkThrough {
   readonly answer: (sheet: Locator) => Promise<void>;
   /** Reckons all that the operation in hand must have reckoned, and writes it into the journal. */
   readonly reckon: (sheet: Locator) => Promise<void>;
+  /** Answers one ask, named with its place: in words, or by a number where it is counted. */
+  readonly write: (sheet: Locator, ask: string, text: string) => Promise<void>;
+  /** Goes where a line of what is lacking leads, reads a figure there, and comes back. */
+  readonly read: (sheet: Locator, line: Locator, text: string) => Promise<void>;
+  /** Types the number of a part's tag at the place in hand. */
+  readonly scan: (sheet: Locator, part: string) => Promise<void>;
+  /** Goes on though the order of work lacks something, in the name of whoever answers for it. */
+  readonly overrule: (sheet: Locator, by: string, why: string) => Promise<void>;
   /** Signs the operation in hand, which must be open. */
   readonly sign: (sheet: Locator) => Promise<void>;
   /** Another person at the same bench. */
@@ -39,16 +47,21 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     await keys.press(page.locator('form button[type="submit"]').first());
     await page.locator('.three').waitFor();
   };
-  const answerOne = async (key: string) => {
-    const asked = page.locator(`[data-ask="${key}"]`);
-    const second = (await asked.locator('h4').textContent())?.includes('(second person)') === true;
-    if (second) await change(bench.second);
+  const write = async (sheet: Locator, ask: string, text: string) => {
+    const asked = sheet.locator(`[data-ask="${ask}"]`);
+    const before = await asked.textContent();
     const count = asked.getByLabel('How many');
-    const name = key.split(' ')[0] ?? '';
-    if ((await count.count()) > 0) await keys.fill(count, bench.counts[name] ?? '1');
-    else await keys.fill(asked.getByLabel('In words'), `as found, ${name}`);
+    await keys.fill((await count.count()) > 0 ? count : asked.getByLabel('In words'), text);
     await keys.press(asked.locator('button.first'));
-    await page.locator(`[data-ask="${key}"][data-answered="true"]`).waitFor();
+    await expect.poll(() => asked.textContent()).not.toBe(before);
+  };
+  const answerOne = async (sheet: Locator, ask: string) => {
+    const name = ask.split(' ')[0] ?? '';
+    const asked = sheet.locator(`[data-ask="${ask}"]`);
+    const second = (await asked.locator('h4').textContent())?.includes('(second person)') === true;
+    const counted = (await asked.getByLabel('How many').count()) > 0;
+    if (second) await change(bench.second);
+    await write(sheet, ask, counted ? (bench.counts[name] ?? '1') : `as found, ${name}`);
     if (second) await change(bench.fitter);
   };
   const open = async (operation: string) => {
@@ -62,19 +75,27 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
   };
   const answer = async (sheet: Locator) => {
     const left = sheet.locator('[data-ask][data-answered="no"]');
-    while ((await left.count()) > 0) await answerOne((await left.first().getAttribute('data-ask')) ?? '');
+    while ((await left.count()) > 0)
+      await answerOne(sheet, (await left.first().getAttribute('data-ask')) ?? '');
   };
-  /** Goes where a reading is lacking, reads it, and comes back, until none is lacking that can be read. */
+  const entered = async (line: Locator, text: (title: string) => string) => {
+    await keys.press(line.getByRole('button'));
+    const entry = page.locator('.entry .big');
+    await entry.locator('input').waitFor();
+    const title = (await entry.locator('label').textContent()) ?? '';
+    await keys.fill(entry.locator('input'), text(title));
+    await keys.press(page.locator('.entry button.first'));
+    await keys.press(page.locator('[data-back]'));
+  };
+  const read = async (sheet: Locator, line: Locator, text: string) => {
+    await entered(line, () => text);
+    await sheet.waitFor();
+  };
+  /** Reads what is lacking, until nothing is lacking that can be read. */
   const readWhatIsLacking = async (sheet: Locator) => {
-    const wanted = sheet.locator('.lacking > li').filter({ hasText: ': read ' }).getByRole('button');
+    const wanted = sheet.locator('.lacking > li').filter({ hasText: ': read ' });
     while ((await wanted.count()) > 0) {
-      await keys.press(wanted.first());
-      const entry = page.locator('.entry .big');
-      await entry.locator('input').waitFor();
-      const title = (await entry.locator('label').textContent()) ?? '';
-      await keys.fill(entry.locator('input'), bench.readings.get(title) ?? '');
-      await keys.press(page.locator('.entry button.first'));
-      await keys.press(page.locator('[data-back]'));
+      await entered(wanted.first(), (title) => bench.readings.get(title) ?? '');
       await sheet.waitFor();
     }
   };
@@ -112,6 +133,19 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
       await sheet.locator(`[data-home="${part}"][data-state="home"]`).waitFor();
     }
   };
+  const scan = async (sheet: Locator, part: string) => {
+    const number = await sheet.locator(`.homes > [data-home="${part}"]`).getAttribute('data-number');
+    await keys.fill(sheet.getByLabel('Tag', { exact: true }), number ?? '');
+    await keys.press(sheet.getByRole('button', { name: 'It goes in here' }));
+  };
+  const overrule = async (sheet: Locator, by: string, why: string) => {
+    const operation = (await sheet.getAttribute('data-operation')) ?? '';
+    await keys.press(sheet.getByText('Go on all the same', { exact: true }));
+    await keys.fill(sheet.getByLabel('Who answers for it'), by);
+    await keys.fill(sheet.getByLabel('Why', { exact: true }), why);
+    await keys.press(sheet.getByRole('button', { name: 'Sign though it lacks this' }));
+    await sheetOf(operation).waitFor({ state: 'detached' });
+  };
   const sign = async (sheet: Locator) => {
     const operation = (await sheet.getAttribute('data-operation')) ?? '';
     await keys.press(sheet.locator('.sign button.first'));
@@ -122,6 +156,10 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     open,
     answer,
     reckon,
+    write,
+    read,
+    scan,
+    overrule,
     sign,
     through: async (operation) => {
       const sheet = await open(operation);
