@@ -71,12 +71,7 @@ export const soundReadings = (engine: EngineType): ReadonlyMap<string, string> =
   );
 
 /** Asks things of a job in a store, one after another; what is refused is a fault of the test. */
-export const ask = async (
-  store: Store,
-  id: string,
-  by: string,
-  requests: (job: OpenJob) => readonly Request[],
-) => {
+const ask = async (store: Store, id: string, by: string, requests: (job: OpenJob) => readonly Request[]) => {
   const events = await store.readFrom(id, 0);
   let job = replay(events);
   if (job.kind !== 'open') throw new Error(`job ${id} is not open`);
