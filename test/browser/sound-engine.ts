@@ -89,20 +89,10 @@ const ask = async (store: Store, id: string, by: string, requests: (job: OpenJob
 };
 
 /** Reads everything that is not read yet, in the middle of its limits; chooses the cheapest plan; the owner agrees. */
-export const measureSound = async (
-  store: Store,
-  id: string,
-  /** Of one characteristic another figure is read. */
-  but?: { readonly characteristic: string; readonly text: string },
-): Promise<void> => {
+export const measureSound = async (store: Store, id: string): Promise<void> => {
   await ask(store, id, 'Pip Ansell', (job) =>
     entryOrder(job.sheet.engine)
       .map((cell, at) => readingOf(job.sheet.engine, cell, at))
-      .map((one) =>
-        one.cell.characteristic === but?.characteristic
-          ? { ...one, typed: { ...one.typed, text: but.text } }
-          : one,
-      )
       .filter(({ cell }) => !job.sheet.readings.has(cellKey(cell))),
   );
   const job = replay(await store.readFrom(id, 0));
