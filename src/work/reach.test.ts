@@ -51,6 +51,7 @@ describe('the strip that reaches a place', () => {
       'fit-pumps',
       'check-spill',
       'prove-stop',
+      'balance-pumps',
     ]);
     expect(found.prove).toEqual(['pump-depth', 'spill-angle']);
   });
