@@ -56,10 +56,10 @@ const plain = (plate: string): string => plate.replace(/[\s-]+/g, '').toUpperCas
  * @param engine  title of its type
  * @param plate   as found; one without a plate is not known again
  */
-export const sameEngine = (
-  lines: readonly JobLine[],
+export const sameEngine = <Line extends Pick<JobLine, 'engine' | 'plate' | 'changed'>>(
+  lines: readonly Line[],
   { engine, plate }: Pick<JobLine, 'engine' | 'plate'>,
-): readonly JobLine[] =>
+): readonly Line[] =>
   plain(plate) === ''
     ? []
     : lines

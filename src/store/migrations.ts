@@ -62,6 +62,16 @@ const steps: Readonly<Record<string, Migration>> = {
         .execute();
     },
   },
+  '0005-board': {
+    up: async (db) => {
+      await db.schema
+        .alterTable('job_line')
+        .addColumn('board', 'text', (column) => column.notNull().defaultTo(''))
+        .execute();
+      // Lines without their journal's head are written anew when the store is opened.
+      await db.deleteFrom('job_line').execute();
+    },
+  },
 };
 
 /** Brings a store of any age up to now; refuses one that a newer program has made. */

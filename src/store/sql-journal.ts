@@ -15,8 +15,8 @@ const jobs: JournalKind<JobEvent> = { prefix: '', read: readEvent };
 const registers = { prefix: 'register/', read: readRegisterEvent } as const;
 
 const writeLine = async (db: Kysely<Tables> | Transaction<Tables>, state: Job): Promise<void> => {
-  const { job, sequence, ...line } = lineOf(state);
-  const row = { ...line, version: sequence };
+  const { job, sequence, board, ...line } = lineOf(state);
+  const row = { ...line, board: JSON.stringify(board), version: sequence };
   await db
     .insertInto('job_line')
     .values({ job_id: job, ...row })
@@ -48,7 +48,14 @@ export const journalOn = (db: Kysely<Tables>): JournalStore => ({
       .orderBy('changed', 'desc')
       .orderBy('job_id')
       .execute();
-    return rows.map(({ job_id, version, ...line }): JobLine => ({ job: job_id, sequence: version, ...line }));
+    return rows.map(
+      ({ job_id, version, board, ...line }): JobLine => ({
+        job: job_id,
+        sequence: version,
+        board: JSON.parse(board) as JobLine['board'],
+        ...line,
+      }),
+    );
   },
   close: () => db.destroy(),
 });

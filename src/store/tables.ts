@@ -24,6 +24,8 @@ export interface Tables {
     readonly plate: string;
     readonly phase: string;
     readonly readings: number;
+    /** What it does next and waits for, as JSON. */
+    readonly board: string;
     readonly changed: string;
   };
   /** Engine type files on the shelf, every version kept. */

@@ -3,6 +3,7 @@ import type { Operation } from '../engine/engine-type.ts';
 import { durationText } from '../quantity/moment.ts';
 import type { FewestChanges } from '../work/fewest-changes.ts';
 import type { OpenNow } from '../work/open-now.ts';
+import { changesWords, sharedWords } from '../work/order-words.ts';
 import type { Reach } from '../work/reach.ts';
 import type { InShifts } from '../work/shifts.ts';
 import type { SideBySide } from '../work/side-by-side.ts';
@@ -51,17 +52,11 @@ export const reachText = ({ title, strip, off, spoilt, renew, again, prove }: Re
     section('To be proved on the way back', prove.length === 0 ? [] : [prove.join(', ')]),
   ].join('');
 
-export const changesText = ({ order, turns, fetches, atLeast, proved }: FewestChanges): string => {
-  const what = `The engine is turned ${counted(turns, 'time')}, special tools are fetched ${counted(fetches, 'time')}`;
-  const least = proved
-    ? 'no order does with less'
-    : `no order does with less than ${counted(atLeast.turns, 'turn')}${
-        atLeast.turns === turns ? ` and ${counted(atLeast.fetches, 'fetch', 'fetches')}` : ''
-      }; whether this is the best is not proved`;
-  return `${operationTable(order)}\n${what}: ${least}.`;
-};
+export const changesText = (found: FewestChanges): string =>
+  `${operationTable(found.order)}\n${changesWords(found)}`;
 
-export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): string => {
+export const shiftsText = (shared: SideBySide): string => {
+  const { shifts } = shared;
   const rows = shifts.map(({ operation, from, to, fitters }) => [
     durationText(from),
     durationText(to),
@@ -70,9 +65,6 @@ export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): st
     operation.title,
   ]);
   const short = shifts.filter(({ operation, fitters }) => operation.people > fitters.length);
-  const least = proved
-    ? 'no way of sharing it is quicker'
-    : `no way of sharing it takes less than ${durationText(atLeast)}; whether this is the quickest is not proved`;
   return [
     table(
       [
@@ -84,7 +76,7 @@ export const shiftsText = ({ shifts, minutes, atLeast, proved }: SideBySide): st
       ],
       rows,
     ),
-    `\nAll is done after ${durationText(minutes)}: ${least}.`,
+    `\n${sharedWords(shared)}`,
     ...short.map(
       ({ operation }) =>
         `\n${plain(operation.name)} takes ${operation.people} people: ask for another pair of hands.`,

@@ -45,7 +45,8 @@ const middle = (engine: EngineType, { characteristic }: Cell, at: number): numbe
   return (least + greatest) / 2 + ((greatest - least) * (((at * 7) % 11) - 5)) / 60;
 };
 
-const readingOf = (engine: EngineType, cell: Cell, at: number): RequestOf<'take reading'> => {
+/** A reading in the middle of the limits, with the finest instrument of the demo that takes it. */
+export const readingOf = (engine: EngineType, cell: Cell, at: number): RequestOf<'take reading'> => {
   const known = engine.characteristics.get(cell.characteristic);
   const size = middle(engine, cell, at);
   const within = ({ range }: (typeof instruments)[number]): boolean => {

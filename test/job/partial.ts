@@ -1,18 +1,22 @@
 /** @module A job that goes part of the way, told from its booking on: stripped, measured, planned, built, run. */
 import { signAll } from '../../demo/bench-work.ts';
 import { instruments } from '../../demo/instruments.ts';
+import { noteSums } from '../../demo/noted-sums.ts';
 import { fitter } from '../../demo/people.ts';
 import { type Story, story } from '../../demo/story.ts';
-import { bareFigure } from '../../src/engine/shown-in.ts';
+import type { Operation } from '../../src/engine/engine-type.ts';
+import { measuredFor } from '../../src/engine/measured-for.ts';
 import type { Request } from '../../src/job/command.ts';
 import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
 import { pumpPacksOf } from '../../src/job/pumps.ts';
-import { placesInQuestion } from '../../src/job/scope.ts';
+import { operationsIn, scopeOf } from '../../src/job/scope.ts';
 import { toMeasure } from '../../src/job/to-measure.ts';
 import { cellKey } from '../../src/measure/reading.ts';
+import { entryOrder } from '../../src/measure/scheme.ts';
 import { planEngine } from '../../src/plan/plan.ts';
 import type { Plan } from '../../src/plan/plan-model.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
+import { readingOf } from '../browser/sound-engine.ts';
 import { quillfeatherText } from '../engines/demo-engines.ts';
 import { wornQuillfeather } from '../engines/worn-quillfeather.ts';
 import { booking, mm } from './bench.ts';
@@ -29,7 +33,24 @@ export const bookedToReach = (reach: readonly string[], number = booking.number)
   return told;
 };
 
-export const strip = (told: Story): void => signAll(told, fitter, ['strip']);
+/** Reads what an operation needs in the middle of its limits, reckons its sums, and signs it; one after another. */
+const work = (told: Story, phases: readonly Operation['phase'][]): void => {
+  for (const { name, phase, needs } of operationsIn(told.job())) {
+    const { engine } = told.job().sheet;
+    if (!phases.includes(phase) || told.job().done.has(name)) continue;
+    for (const [at, cell] of entryOrder(engine).entries())
+      if (
+        measuredFor(engine, needs).has(cell.characteristic) &&
+        scopeOf(told.job()).inQuestion(cell.characteristic, cell.place) &&
+        !told.job().sheet.readings.has(cellKey(cell))
+      )
+        told.tell(fitter, 2, readingOf(engine, cell, at));
+    noteSums(told, fitter, name);
+    signAll(told, fitter, [phase], name);
+  }
+};
+
+export const strip = (told: Story): void => work(told, ['strip']);
 
 /** Reads what is to be measured for the decision and nothing else, off the sheet of the worn engine. */
 export const readAsWorn = (told: Story): void => {
@@ -47,46 +68,33 @@ export const planAndAgree = async (told: Story): Promise<Plan> => {
   return plan;
 };
 
-/** Reads the depth of each pump in question, so that a pack of 0.55 mm is the one needed. */
-export const readDepths = (told: Story): void => {
+/** Reads the depth of each pump in question, so that a pack of 0.55 mm is the one needed, and fits it from the box. */
+export const timePumps = (told: Story): void => {
   const { pumpTiming } = told.job().sheet.engine;
-  for (const { place } of pumpPacksOf(told.job()).pumps)
+  const pumps = pumpPacksOf(told.job()).pumps;
+  told.tell(fitter, 5, {
+    kind: 'count shims',
+    shims: [
+      { thickness: mm('0.30'), count: pumps.length },
+      { thickness: mm('0.25'), count: pumps.length },
+    ],
+  });
+  for (const { place } of pumps) {
     told.tell(fitter, 3, {
       kind: 'take reading',
       cell: { place, characteristic: pumpTiming?.depth ?? '', plane: '', axis: '' },
       typed: mm(((pumpTiming?.datum ?? 0) - 0.55).toFixed(3)),
       instrument: 'depth-0-100',
     });
-};
-
-/** Reads what is set when the engine is together again, each in the middle of its limits. */
-const readWhatIsSet = (told: Story): void => {
-  const { characteristics, valveSetting, pumpTiming } = told.job().sheet.engine;
-  for (const [name, instrument, unit] of [
-    [valveSetting?.inlet, 'feelers', 'mm'],
-    [valveSetting?.exhaust, 'feelers', 'mm'],
-    [pumpTiming?.check?.of, 'degree-disc', 'deg'],
-  ] as const) {
-    const known = characteristics.get(name ?? '');
-    if (known === undefined) continue;
-    const { least = 0, greatest = 0 } = known.limits?.new ?? {};
-    const shown = { unit, decimals: unit === 'mm' ? 2 : 1 };
-    for (const { id: place } of placesInQuestion(told.job(), known))
-      told.tell(fitter, 4, {
-        kind: 'take reading',
-        cell: { place, characteristic: known.name, plane: '', axis: '' },
-        typed: { text: bareFigure((least + greatest) / 2, shown), unit },
-        instrument,
-      });
+    told.tell(fitter, 3, { kind: 'fit pack', place, shims: [mm('0.30'), mm('0.25')] });
   }
 };
 
 /** Builds, sets, runs and signs all that is left. */
 export const buildAndRun = (told: Story): void => {
-  readWhatIsSet(told);
-  signAll(told, fitter, ['build', 'set']);
+  work(told, ['build', 'set']);
   // Where the first start is a gate it is signed before anything runs.
-  signAll(told, fitter, ['run']);
+  work(told, ['run']);
   told.tell(fitter, 30, {
     kind: 'log run step',
     speed: { text: '1500', unit: 'rpm' },

@@ -42,6 +42,7 @@ export const storeContract = (name: string, open: () => Promise<OpenedStore>): v
           plate: 'QF3W-00417',
           sequence: 2,
           readings: 1,
+          board: { scope: '', next: { phase: 'Measure' }, waitsFor: [], spent: 0 },
         },
       ]);
     });

@@ -1,4 +1,6 @@
-/** @module `endfloat jobs`: every job of the workshop, last changed first. */
+/** @module `endfloat jobs`: the board: every job of the workshop, what it does next, what it waits for, its hours. */
+import { isOverdue, leftWords, waitingWords } from '../../job/board-line.ts';
+import { durationText } from '../../quantity/moment.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { timeText } from '../../record/figure-text.ts';
 import type { TerminalCommand } from '../command.ts';
@@ -7,29 +9,45 @@ import { inWorkshop, storeOptions } from '../workshop.ts';
 
 export const jobs: TerminalCommand = {
   name: 'jobs',
-  summary: 'list the jobs of the workshop',
+  summary: 'list the jobs of the workshop: what each does next, what it waits for, its hours',
   usage: ['jobs'],
   options: storeOptions,
   words: [0, 0],
   run: (given) =>
     inWorkshop(given, false, async (store) => {
       const lines = await store.list();
-      const rows = lines.map((line) => [
+      const today = given.world.now();
+      const rows = lines.map(({ board, ...line }) => [
         line.number,
         line.phase,
         line.engine,
-        line.plate,
         line.owner,
-        String(line.readings),
+        board.next?.says ?? 'nothing is left to do',
+        board.waitsFor.map((one) => waitingWords(one, today)).join('; '),
+        durationText(board.spent),
+        leftWords(board),
         timeText(line.changed),
       ]);
-      const heads = ['Job', 'Stands in', 'Engine', 'Plate', 'Owner'].map((head) => ({ head }));
+      const heads = ['Job', 'Stands in', 'Engine', 'Owner', 'Next', 'Waits for'].map((head) => ({ head }));
       return answer({
         text:
           rows.length === 0
             ? 'No jobs yet: book an engine in with endfloat book-in.'
-            : table([...heads, { head: 'Readings', right: true }, { head: 'Changed' }], rows),
-        json: { jobs: lines },
+            : table(
+                [
+                  ...heads,
+                  { head: 'Hours done', right: true },
+                  { head: 'Left', right: true },
+                  { head: 'Changed' },
+                ],
+                rows,
+              ),
+        json: {
+          jobs: lines.map((line) => ({
+            ...line,
+            overdue: line.board.waitsFor.some((one) => isOverdue(one, today)),
+          })),
+        },
       });
     }),
 };

@@ -9,6 +9,9 @@ import type { Refusal } from '../../quantity/refusal.ts';
 import { slipChancesNow } from '../../register/slip-chance.ts';
 import { useRegister } from '../instruments/register-shelf.ts';
 import { keeperOf } from '../journal/use-desk.tsx';
+import { ReachChoice } from '../scope/reach-choice.tsx';
+import { setScope } from '../scope/set-scope.ts';
+import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
 import { addressOf } from '../shell/phases.ts';
 import { Refused } from '../shell/refused.tsx';
@@ -61,6 +64,7 @@ const BookInScreen = () => {
   const { engine } = form.engineType === '' ? { engine: undefined } : engineOfJob(form.engineType);
   const formers = useFormers(engine?.title ?? '', plate);
   const former = picked === undefined ? formers[0] : formers.find(({ number }) => number === picked);
+  const [reach, setReach] = useState<readonly string[]>([]);
   const [, go] = useLocation();
   const bookIn = (event: FormEvent) => {
     event.preventDefault();
@@ -69,6 +73,7 @@ const BookInScreen = () => {
     const job = v7();
     const asked = keeperOf(job).ask(request.value);
     if (asked.kind === 'refused') return setRefusal(asked.refusal);
+    if (reach.length > 0) keeperOf(job).ask(setScope.request({ reach, says: 'as booked in' }));
     // Away from the store it begins with the usual ones; they can be brought later.
     const chances = register ? slipChancesNow(register) : [];
     if (chances.length > 0) keeperOf(job).ask(bringSlipChances.request({ chances }));
@@ -85,6 +90,7 @@ const BookInScreen = () => {
           onChange={(engineType, from) => {
             setSource(from);
             setTyped({ ...typed, engineType });
+            setReach([]);
           }}
         />
         <div className="two-up">
@@ -101,6 +107,11 @@ const BookInScreen = () => {
             />
           ))}
         </div>
+        {engine ? (
+          <Aside words="Not the whole engine: the top end only, one pump only …">
+            <ReachChoice engine={engine} reach={reach} onChange={setReach} />
+          </Aside>
+        ) : null}
         <FormerProposal formers={formers} chosen={former?.number ?? ''} onChange={setPicked} />
         <Refused refusal={refusal} />
         <div>

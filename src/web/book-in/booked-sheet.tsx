@@ -2,6 +2,7 @@
 import { phaseOf } from '../../job/phase.ts';
 import { typedText } from '../../quantity/typed.ts';
 import { useJob } from '../journal/use-desk.tsx';
+import { ScopePart } from '../scope/scope-part.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { FormerOfJob } from './former-of-job.tsx';
 import { SlipsOfJob } from './slips-of-job.tsx';
@@ -45,6 +46,7 @@ export const BookedSheet = () => {
           ))}
         </tbody>
       </table>
+      <ScopePart />
       <FormerOfJob />
       <SlipsOfJob />
     </>

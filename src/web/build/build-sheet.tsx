@@ -4,14 +4,17 @@ import { pumpPacksOf } from '../../job/pumps.ts';
 import { TagsLink } from '../home/tags-link.tsx';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
+import { OrderPart } from '../order-of-work/order-part.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Fittings } from './fitting.tsx';
 import { Packs } from './packs.tsx';
 import { ShimBox } from './shim-box.tsx';
 
+const phases = ['build'] as const;
+
 export const BuildSheet = () => {
   const job = useJob();
-  const operations = useOperations(['build']);
+  const operations = useOperations(phases);
   const packs = useMemo(() => pumpPacksOf(job), [job]);
   const next = operations.find(({ standing }) => standing.kind === 'open');
   const lacking = operations.flatMap(({ standing }) => (standing.kind === 'held' ? standing.lacking : []))[0];
@@ -40,6 +43,7 @@ export const BuildSheet = () => {
         <h2>Build order</h2>
         <TagsLink />
         <OperationList operations={operations} />
+        <OrderPart phases={phases} />
       </section>
     </>
   );

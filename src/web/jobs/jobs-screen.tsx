@@ -1,13 +1,34 @@
-/** @module The first sheet: every job in the workshop, where it stands and what comes next. */
+/** @module The first sheet: the board: every job in the workshop, what it does next and what it waits for. */
 import { Link } from 'wouter';
+import { type Board, isOverdue, leftWords, waitingWords } from '../../job/board-line.ts';
 import type { JobLine } from '../../job/job-line.ts';
+import { durationText } from '../../quantity/moment.ts';
 import { Fetched } from '../shell/fetched.tsx';
 import { addressOf, phaseNamed } from '../shell/phases.ts';
 import { Sheet } from '../shell/sheet.tsx';
 import { useJobs } from './workshop-lists.ts';
 
-const JobRow = ({ listed }: { readonly listed: JobLine }) => {
+const addressOfNext = ({ job, phase, board }: JobLine): string => {
+  const sheet = addressOf(job, phaseNamed(board.next?.phase ?? phase).slug);
+  return board.next?.operation === undefined ? sheet : `${sheet}/${encodeURIComponent(board.next.operation)}`;
+};
+
+const Waits = ({ waitsFor, today }: { readonly waitsFor: Board['waitsFor']; readonly today: string }) =>
+  waitsFor.length === 0 ? (
+    <>nothing</>
+  ) : (
+    <ul className="waits-for">
+      {waitsFor.map((waiting) => (
+        <li key={waiting.says} data-overdue={isOverdue(waiting, today)}>
+          {waitingWords(waiting, today)}
+        </li>
+      ))}
+    </ul>
+  );
+
+const JobRow = ({ listed, today }: { readonly listed: JobLine; readonly today: string }) => {
   const phase = phaseNamed(listed.phase);
+  const { next, waitsFor, spent, running, scope } = listed.board;
   return (
     <tr>
       <th scope="row">
@@ -15,21 +36,40 @@ const JobRow = ({ listed }: { readonly listed: JobLine }) => {
           {listed.number}
         </Link>
       </th>
-      <td>{listed.engine}</td>
-      <td>{listed.owner}</td>
-      <td>{listed.plate === '' ? 'no plate' : listed.plate}</td>
+      <td>
+        {listed.engine}, {listed.plate === '' ? 'no plate' : listed.plate}
+        <br />
+        <span className="faint">
+          {listed.owner}
+          {scope === '' ? '' : `; only ${scope}`}
+        </span>
+      </td>
       <td>
         <strong>{phase.name}</strong>
         <br />
-        <span className="faint">next: {phase.next}</span>
+        {next === undefined ? 'nothing is left to do' : <Link href={addressOfNext(listed)}>{next.says}</Link>}
+        {running.length === 0 ? null : (
+          <>
+            <br />
+            <span className="faint">at it: {[...new Set(running.map(({ by }) => by))].join(', ')}</span>
+          </>
+        )}
       </td>
-      <td className="number figure">{listed.readings}</td>
+      <td>
+        <Waits waitsFor={waitsFor} today={today} />
+      </td>
+      <td>
+        {durationText(spent)} done
+        <br />
+        <span className="faint">{next === undefined ? 'none' : leftWords(listed.board)} left</span>
+      </td>
     </tr>
   );
 };
 
 export const JobsScreen = () => {
   const jobs = useJobs();
+  const today = new Date().toISOString();
   return (
     <Sheet heading="Jobs">
       <div className="row" style={{ justifyContent: 'space-between' }}>
@@ -65,18 +105,15 @@ export const JobsScreen = () => {
             <thead>
               <tr>
                 <th scope="col">job</th>
-                <th scope="col">engine</th>
-                <th scope="col">owner</th>
-                <th scope="col">plate</th>
-                <th scope="col">stands at</th>
-                <th scope="col" className="number">
-                  readings
-                </th>
+                <th scope="col">engine and owner</th>
+                <th scope="col">does next</th>
+                <th scope="col">waits for</th>
+                <th scope="col">hours of all hands</th>
               </tr>
             </thead>
             <tbody>
               {jobs.data.map((listed) => (
-                <JobRow key={listed.job} listed={listed} />
+                <JobRow key={listed.job} listed={listed} today={today} />
               ))}
             </tbody>
           </table>

@@ -1,7 +1,9 @@
 /** @module Measuring: one number at a time in the order in which hands go, the verdict beside it at once. */
+
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { JobEvent } from '../../job/event.ts';
+import { scopeOf } from '../../job/scope.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { cellAfter, entryOrder } from '../../measure/scheme.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
@@ -37,7 +39,12 @@ export const MeasureSheet = () => {
   const [readBefore] = useState(() => lastRead(keeper.desk().events));
   const last = readHere ?? cellRead(job.head.event) ?? readBefore;
   const doubts = useDoubts(sheet);
-  const order = useMemo(() => entryOrder(engine), [engine]);
+  const { inQuestion } = scopeOf(job);
+  // What this job does not open is not asked for.
+  const order = useMemo(
+    () => entryOrder(engine).filter(({ characteristic, place }) => inQuestion(characteristic, place)),
+    [engine, inQuestion],
+  );
   const unread = order.find((one) => !sheet.readings.has(cellKey(one)));
   const cell = stood ?? unread ?? order[0];
 

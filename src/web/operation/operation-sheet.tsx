@@ -19,6 +19,7 @@ import { SignPart } from './sign-part.tsx';
 import { SpillCheckPart } from './spill-check-part.tsx';
 import { SumsPart } from './sums-part.tsx';
 import { TighteningPart } from './tightening-part.tsx';
+import { TimePart } from './time-part.tsx';
 import { ValveClearancePart } from './valve-clearance-part.tsx';
 
 /** What stands between the cautions and the signature, each where an operation has such. */
@@ -27,6 +28,7 @@ const parts: readonly {
   readonly Part: ComponentType<{ readonly operation: Operation }>;
 }[] = [
   { name: 'home', Part: HomePart },
+  { name: 'time', Part: TimePart },
   { name: 'asks', Part: AsksPart },
   { name: 'sums', Part: SumsPart },
   { name: 'cam lifts', Part: CamLiftPart },

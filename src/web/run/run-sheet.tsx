@@ -2,14 +2,17 @@
 import { runInStanding } from '../../job/run/run-in-standing.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
+import { OrderPart } from '../order-of-work/order-part.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { RunInPart } from './run-in-part.tsx';
 import { PlainRunLog } from './run-log.tsx';
 import { TightenAgain } from './tighten-again.tsx';
 
+const phases = ['set', 'run'] as const;
+
 export const RunSheet = () => {
   const job = useJob();
-  const operations = useOperations(['set', 'run']);
+  const operations = useOperations(phases);
   const open = operations.find(({ standing }) => standing.kind === 'open');
   const signed = operations.filter(({ standing }) => standing.kind === 'done').length;
   const { runIn } = job.sheet.engine;
@@ -45,6 +48,7 @@ export const RunSheet = () => {
       <section className="part" aria-label="Operations">
         <h2>Setting and running</h2>
         <OperationList operations={operations} />
+        <OrderPart phases={phases} />
       </section>
       <TightenAgain />
       {turn ? null : runIn && steps.length > 0 ? <RunInPart runIn={runIn} /> : <PlainRunLog />}

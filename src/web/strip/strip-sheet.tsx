@@ -1,12 +1,15 @@
 /** @module Stripping: what comes off in which order, with its cautions, and what is found on the way. */
 import { TagsLink } from '../home/tags-link.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
+import { OrderPart } from '../order-of-work/order-part.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
 import { Findings } from './findings.tsx';
 import { SizesFound } from './sizes-found.tsx';
 
+const phases = ['strip'] as const;
+
 export const StripSheet = () => {
-  const operations = useOperations(['strip']);
+  const operations = useOperations(phases);
   const done = operations.filter(({ standing }) => standing.kind === 'done').length;
   const next = operations.find(({ standing }) => standing.kind === 'open');
   return (
@@ -24,6 +27,7 @@ export const StripSheet = () => {
         <h2>Strip order</h2>
         <TagsLink />
         <OperationList operations={operations} />
+        <OrderPart phases={phases} />
       </section>
       <Findings />
       <SizesFound />

@@ -1,0 +1,91 @@
+/** @module The board's line of a job: its next act by name, what it waits for and since when that is overdue, its hours. */
+import { describe, expect, it } from 'vitest';
+import { fitter } from '../../demo/people.ts';
+import { agreed, Bench, bookedIn, booking, measured, plan } from '../../test/job/bench.ts';
+import { bookedToReach, strip } from '../../test/job/partial.ts';
+import { boardOf } from './board.ts';
+import { isOverdue, leftWords, waitingWords } from './board-line.ts';
+import { lineOf } from './job-line.ts';
+import { orderListOf, placeOrder } from './order/order-list.ts';
+
+const ordered = (due: string): Bench => {
+  const bench = agreed();
+  for (const [at, list] of orderListOf(bench.open).entries()) {
+    const order = placeOrder(list, { order: `O-${at + 1}`, due, note: '' });
+    if (order.lines.length > 0) bench.done(order);
+  }
+  return bench;
+};
+
+describe('what a job does next', () => {
+  it('is the operation that is open, by name', () => {
+    const bench = new Bench();
+    bench.done(booking);
+    expect(boardOf(bench.open).next).toEqual({
+      says: 'Lift the crankshaft',
+      phase: 'Strip',
+      operation: 'lift-crankshaft',
+    });
+  });
+
+  it('is the cell to read, the plan to choose, the word to ask for', () => {
+    const bench = bookedIn();
+    bench.read('main.1', '49.975', 'vertical');
+    expect(boardOf(bench.open).next).toEqual({
+      says: 'read main bearing 1, main journal diameter, horizontal',
+      phase: 'Measure',
+    });
+    expect(boardOf(measured().open).next).toMatchObject({ says: 'choose a plan', phase: 'Decide' });
+  });
+
+  it('stands beside who is at what now, and how far the job goes', () => {
+    const told = bookedToReach(['pump.2']);
+    strip(told);
+    told.tell(fitter, 1, { kind: 'begin work', operation: 'find-top-dead-centre' });
+    expect(boardOf(told.job()).running).toMatchObject([{ by: fitter, operation: 'find-top-dead-centre' }]);
+    expect(boardOf(told.job()).scope).toBe('fuel pump 2');
+  });
+
+  it('is nothing where no engine is booked in', () => {
+    expect(lineOf({ kind: 'blank', head: new Bench().job.head }).board.next).toBeUndefined();
+  });
+});
+
+describe('what a job waits for', () => {
+  it('is the owner, by name, from the plan to the word', () => {
+    const bench = measured();
+    expect(boardOf(bench.open).waitsFor).toEqual([]);
+    bench.done(plan);
+    expect(boardOf(bench.open).waitsFor).toEqual([
+      { for: 'the owner', says: 'the word of Heronsway Allotments on the plan' },
+    ]);
+    bench.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
+    expect(boardOf(bench.open).waitsFor).toEqual([]);
+  });
+
+  it('is each order until it has come, overdue from the day after it was due', () => {
+    const bench = ordered('2026-03-09');
+    const [waiting] = boardOf(bench.open).waitsFor;
+    if (waiting === undefined) throw new Error('nothing is waited for');
+    expect(waitingWords(waiting, '2026-03-09T23:59:00Z')).toBe(
+      'parts: order O-1, Ashlar Parts, due 2026-03-09',
+    );
+    expect(isOverdue(waiting, '2026-03-10T00:00:00Z')).toBe(true);
+    const lines = bench.open.orders.get('O-1')?.lines ?? [];
+    bench.done({
+      kind: 'receive delivery',
+      order: 'O-1',
+      lines: lines.map(({ line, count }) => ({ line, count })),
+      note: '',
+    });
+    expect(boardOf(bench.open).waitsFor).toEqual([]);
+  });
+});
+
+describe('the hours left', () => {
+  it('name the operations of which nobody said how long they take', () => {
+    expect(leftWords({ left: 380, untold: 0 })).toBe('6 h 20 min');
+    expect(leftWords({ left: 380, untold: 1 })).toBe('6 h 20 min and 1 operation');
+    expect(leftWords({ left: 0, untold: 3 })).toBe('3 operations');
+  });
+});
