@@ -1,9 +1,9 @@
 /** @module Readers of QR codes that are not the one that wrote them: zbar, in C, and ZXing's, in C++ compiled to WebAssembly. */
-import { spawnSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader';
+import { ask } from '../outside/program.ts';
 
 export interface CodeReader {
   readonly name: string;
@@ -30,6 +30,9 @@ export const zxing = (): CodeReader => {
   };
 };
 
+/** What it ends with where it sees no code. */
+const nothingSeen = /^zbarimg ended with code 4:/;
+
 /** source: zbarimg (zbar-tools) */
 export const zbar = (folder: string): CodeReader => ({
   name: 'zbar',
@@ -37,11 +40,11 @@ export const zbar = (folder: string): CodeReader => ({
     pictures.map((picture, at) => {
       const file = join(folder, `label-${at}.png`);
       writeFileSync(file, picture);
-      const { status, stdout } = spawnSync(
-        'zbarimg',
-        ['--quiet', '--raw', '-Sdisable', '-Sqrcode.enable', file],
-        { encoding: 'utf8' },
-      );
-      return status === 0 ? stdout.split('\n')[0] : undefined;
+      try {
+        return ask('zbarimg', ['--quiet', '--raw', '-Sdisable', '-Sqrcode.enable', file]).split('\n')[0];
+      } catch (error) {
+        if (error instanceof Error && nothingSeen.test(error.message)) return undefined;
+        throw error;
+      }
     }),
 });
