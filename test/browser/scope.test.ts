@@ -54,7 +54,10 @@ describe.skipIf(noBrowser)(`a job of one pump (needs Chromium; ${noBrowser ?? 'h
     await page.getByText('It reaches').waitFor();
     expect(await page.getByText('Not opened:').textContent()).toContain('cylinder head');
     await page.getByText('Go further, or not so far').click();
-    await page.getByLabel('What is reached').getByRole('button', { name: 'cylinder head' }).click();
+    await page
+      .getByRole('group', { name: 'What is reached' })
+      .getByRole('button', { name: 'cylinder head' })
+      .click();
     await page.getByLabel('Why').fill('a nut at the head is loose');
     expect(await flawsOf(page)).toEqual([]);
     await page.getByRole('button', { name: 'Set how far it goes' }).click();

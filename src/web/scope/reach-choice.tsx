@@ -30,6 +30,7 @@ export const ReachChoice = ({
       {kinds.map(({ name, title, count, along }) => (
         <div key={name} className="reach-choice">
           <ToggleButton isSelected={reach.includes(name)} onChange={(on) => toggle(name, on)}>
+            {reach.includes(name) ? '✓ ' : ''}
             {title}
             {count > 1 ? `, all ${count}` : ''}
           </ToggleButton>
@@ -41,6 +42,7 @@ export const ReachChoice = ({
                   isSelected={reach.includes(place)}
                   onChange={(on) => toggle(place, on)}
                 >
+                  {reach.includes(place) ? '✓ ' : ''}
                   {at + 1}
                 </ToggleButton>
               ))
