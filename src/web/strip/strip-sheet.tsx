@@ -11,7 +11,9 @@ const phases = ['strip'] as const;
 export const StripSheet = () => {
   const operations = useOperations(phases);
   const done = operations.filter(({ standing }) => standing.kind === 'done').length;
-  const next = operations.find(({ standing }) => standing.kind === 'open');
+  const left = operations.filter(({ standing }) => standing.kind !== 'done');
+  // What only lacks an answer or a reading is next as well: its own sheet asks for it.
+  const next = left.find(({ standing }) => standing.kind === 'open') ?? left[0];
   return (
     <>
       <ThreeAnswers
