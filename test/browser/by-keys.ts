@@ -5,7 +5,7 @@ import type { Locator, Page } from 'playwright-core';
 const mostStops = 600;
 
 export interface Keys {
-  /** Presses Tab until the control has the focus. */
+  /** Presses Tab, or Shift and Tab, until the control has the focus. */
   readonly reach: (control: Locator) => Promise<void>;
   readonly press: (control: Locator) => Promise<void>;
   /** Replaces what stands in a field. */
@@ -19,13 +19,25 @@ export interface Keys {
 const focused = (control: Locator): Promise<boolean> =>
   control.evaluate((element) => element === document.activeElement);
 
+/** Whether a control stands before what has the focus: hands then go back, not all the way round. */
+const isBehind = (control: Locator): Promise<boolean> =>
+  control.evaluate((element) => {
+    const at = document.activeElement;
+    return (
+      at !== null &&
+      at !== document.body &&
+      (at.compareDocumentPosition(element) & Node.DOCUMENT_POSITION_PRECEDING) !== 0
+    );
+  });
+
 export const keysOf = (page: Page): Keys => {
   const { keyboard } = page;
   const reach = async (control: Locator) => {
     await control.waitFor();
+    const way = (await isBehind(control)) ? 'Shift+Tab' : 'Tab';
     for (let stops = 0; stops < mostStops; stops += 1) {
       if (await focused(control)) return;
-      await keyboard.press('Tab');
+      await keyboard.press(way);
     }
     throw new Error(`Tab never reaches ${control}`);
   };
