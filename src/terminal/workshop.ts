@@ -123,6 +123,16 @@ export const findJob = async (store: Store, name: string): Promise<Answer<FoundJ
   }
 };
 
+/** The workshop that there is, and in it the job that the first word names. */
+export const inJob = <T>(
+  given: Given,
+  work: (found: FoundJob, store: Store) => Promise<Answer<T>>,
+): Promise<Answer<T>> =>
+  inWorkshop(given, false, async (store) => {
+    const found = await findJob(store, given.words[0] ?? '');
+    return found.kind === 'refused' ? found : work(found.value, store);
+  });
+
 export interface Carried {
   readonly events: readonly JobEvent[];
   readonly job: Job;

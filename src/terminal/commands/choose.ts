@@ -7,7 +7,7 @@ import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { planText } from '../plan-text.ts';
 import { demandOptions, hoursWanted, planned } from '../planning.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 import { noPlan } from './plan.ts';
 
 export const choose: TerminalCommand = {
@@ -18,10 +18,7 @@ export const choose: TerminalCommand = {
   options: [...signingOptions, ...demandOptions],
   words: [1, 1],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { id, job } = found.value;
+    inJob<Outcome>(given, async ({ id, job }, store) => {
       const plan = await planned(given, { sheet: job.sheet, job, warnings: [] });
       if (plan.kind === 'refused') return plan;
       if (plan.value.kind !== 'plan') return noPlan(plan.value);

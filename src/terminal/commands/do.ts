@@ -12,7 +12,7 @@ import { jobRequests } from '../requests/job-request.ts';
 import { keysText, readSomeValues, readValues } from '../requests/read-values.ts';
 import { readRequests } from '../requests/request-file.ts';
 import type { JobRequest } from '../requests/typed-request.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 
 const names = jobRequests.map(({ name }) => name);
 
@@ -76,10 +76,7 @@ export const doInJob: TerminalCommand = {
     const path = lastValue(given, 'requests');
     const asking = path === undefined ? asTyped(given) : await fromFile(path, given);
     if (asking.kind === 'refused') return asking;
-    return inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { id, job } = found.value;
+    return inJob<Outcome>(given, async ({ id, job }, store) => {
       const requests = asking.value(job);
       if (requests.kind === 'refused') return requests;
       if (requests.kind === 'no') return answerNo(requests.refusal);

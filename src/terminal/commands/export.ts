@@ -5,7 +5,7 @@ import { picturesOf } from '../../store/pictures.ts';
 import { lastValue, type TerminalCommand } from '../command.ts';
 import { writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 export const exportJob: TerminalCommand = {
   name: 'export',
@@ -15,10 +15,7 @@ export const exportJob: TerminalCommand = {
   options: [...storeOptions, { name: 'to', value: 'PATH', says: 'the file to write' }],
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job, events } = found.value;
+    inJob(given, async ({ job, events }, store) => {
       const text = fileOf(job, events, await picturesOf(store, job));
       const path = lastValue(given, 'to');
       if (path === undefined) return answer({ text, json: JSON.parse(text) as unknown });

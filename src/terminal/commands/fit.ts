@@ -1,11 +1,11 @@
 /** @module `endfloat fit`: which measured part from stock goes to which place of a job, and with what clearance. */
 import { type ComponentFit, fittingOf } from '../../job/fitting.ts';
-import { type Answer, answer, refusalText } from '../../quantity/refusal.ts';
+import { answer, refusalText } from '../../quantity/refusal.ts';
 import { errorText, knownText, lengthText } from '../../record/figure-text.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 
 const heads = [
   { head: 'Place' },
@@ -69,11 +69,8 @@ export const fit: TerminalCommand = {
   options: [...signingOptions, { name: 'assign', says: 'note the parts proposed as those that go in' }],
   words: [2, 2],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store): Promise<Answer<Outcome>> => {
-      const [name = '', component = ''] = given.words;
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
-      const { id, job } = found.value;
+    inJob<Outcome>(given, async ({ id, job }, store) => {
+      const [, component = ''] = given.words;
       const fitted = fittingOf(job, component);
       if (fitted.kind === 'refused') return fitted;
       if (!given.switches.has('assign')) return answer(shown(fitted.value));

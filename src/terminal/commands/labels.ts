@@ -9,7 +9,7 @@ import { labelsPage } from '../../record/labels/labels-page.ts';
 import { type Given, lastValue, type TerminalCommand } from '../command.ts';
 import { fileNameOf, writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const sizesText = labelSizes.map(({ name, title }) => `  ${name.padEnd(14)}${title}\n`).join('');
 
@@ -67,10 +67,7 @@ export const labels: TerminalCommand = {
   ],
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob(given, async ({ job }) => {
       const size = sizeAsked(given);
       if (size.kind === 'refused') return size;
       const skip = skipAsked(given);

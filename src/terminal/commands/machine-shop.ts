@@ -8,7 +8,7 @@ import { lastValue, type Outcome, type TerminalCommand } from '../command.ts';
 import { writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const sheetText = ({ supplier, parts }: MachineShopSheet): string =>
   parts
@@ -68,10 +68,7 @@ export const machineShop: TerminalCommand = {
   ],
   words: [1, 1],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob<Outcome>(given, async ({ job }) => {
       const sheets = machineShopSheetsOf(job);
       const path = lastValue(given, 'page');
       if (path === undefined) return answer(shown(job, sheets));

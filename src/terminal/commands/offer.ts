@@ -11,7 +11,7 @@ import { linkOf, offerText } from '../offer-text.ts';
 import { planExample, plansToOffer } from '../offered-plan.ts';
 import { fileNameOf, writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
-import { carryOut, type FoundJob, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, type FoundJob, inJob, signingOptions } from '../workshop.ts';
 import { noPlan } from './plan.ts';
 
 const validDays = (given: Given): Answer<number | undefined> => {
@@ -116,17 +116,15 @@ said with endfloat workshop. The owner's word is noted with endfloat do JOB note
   ],
   words: [1, 3],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store) => {
-      const [name = '', way = 'show'] = given.words;
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
+    inJob<Outcome>(given, async (found, store) => {
+      const [, way = 'show'] = given.words;
       switch (way) {
         case 'make':
-          return make(given, store, found.value);
+          return make(given, store, found);
         case 'show':
-          return show(given, found.value);
+          return show(given, found);
         case 'page':
-          return page(given, found.value);
+          return page(given, found);
         default:
           return refuse(
             `an offer cannot be asked to ${plain(way)}`,

@@ -11,7 +11,7 @@ import { type Given, lastValue, type Outcome, type TerminalCommand } from '../co
 import { writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 /** What is left of a supplier's list, as it would be ordered. */
 const paperOf = ({ supplier, lines, charges }: SupplierList): OrderPaper => ({
@@ -159,10 +159,7 @@ export const orders: TerminalCommand = {
   ],
   words: [1, 1],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob<Outcome>(given, async ({ job }) => {
       const lists = orderListOf(job);
       const path = lastValue(given, 'page');
       return path === undefined ? answer(shown(job, lists, given)) : written(job, lists, path, given);

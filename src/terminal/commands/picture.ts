@@ -7,7 +7,7 @@ import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
 import { answerNo, type Given, lastValue, type Outcome, type TerminalCommand } from '../command.ts';
 import { bytesOf } from '../input-file.ts';
 import { plain } from '../plain.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 
 /** The finding noted last at a place, or the one with that id. */
 const findingOf = ({ findings }: OpenJob, named: string): Answer<string> => {
@@ -47,15 +47,12 @@ export const picture: TerminalCommand = {
   ],
   words: [2, 2],
   run: async (given) => {
-    const [name = '', path = ''] = given.words;
+    const [, path = ''] = given.words;
     const file = await bytesOf(path, given.world);
     if (file.kind === 'refused') return file;
     const clean = cleanPicture(file.value, plain(path));
     if (clean.kind === 'refused') return answerNo(clean.refusal);
-    return inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
-      const { id, job } = found.value;
+    return inJob<Outcome>(given, async ({ id, job }, store) => {
       const of = shownIn(given, job);
       if (of.kind === 'refused') return answerNo(of.refusal);
       const { picture: kept, bytes } = clean.value;

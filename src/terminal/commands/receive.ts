@@ -10,7 +10,7 @@ import { keyValues } from '../given.ts';
 import { plain } from '../plain.ts';
 import { lineNamed } from '../requests/order-requests.ts';
 import { verdictTable } from '../verdict-table.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 
 const lineText = (job: OpenJob, { order, line, here, standing, judged }: LineAt): string => {
   const number = order.lines.indexOf(line) + 1;
@@ -61,10 +61,7 @@ const requestOf = (job: OpenJob, order: string, words: readonly string[], note: 
 };
 
 const received = async (given: Given, order: string, words: readonly string[]): Promise<Answer<Outcome>> =>
-  inWorkshop<Outcome>(given, false, async (store) => {
-    const found = await findJob(store, given.words[0] ?? '');
-    if (found.kind === 'refused') return found;
-    const { id, job } = found.value;
+  inJob<Outcome>(given, async ({ id, job }, store) => {
     const request = requestOf(job, order, words, lastValue(given, 'note') ?? '');
     if (request.kind === 'refused') return request;
     const carried = await carryOut(store, given, id, job, [request.value]);
@@ -85,10 +82,7 @@ export const receive: TerminalCommand = {
   run: async (given) => {
     const [name = '', order, ...counts] = given.words;
     if (order !== undefined) return received(given, order, counts);
-    return inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    return inJob<Outcome>(given, async ({ job }) => {
       return job.orders.size === 0
         ? refuse('nothing was ordered', plain(name), 'endfloat orders lists what is to be ordered')
         : answer(shown(job, undefined));

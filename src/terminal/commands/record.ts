@@ -5,7 +5,7 @@ import { picturesOf } from '../../store/pictures.ts';
 import { lastValue, type TerminalCommand } from '../command.ts';
 import { fileNameOf, writeWhole } from '../output-file.ts';
 import { plain } from '../plain.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 export const record: TerminalCommand = {
   name: 'record',
@@ -17,10 +17,7 @@ export const record: TerminalCommand = {
   ],
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job, events } = found.value;
+    inJob(given, async ({ job, events }, store) => {
       const path = lastValue(given, 'to') ?? `record-${fileNameOf(job.booked.number)}.html`;
       const written = await writeWhole(path, pageOf(job, events, await picturesOf(store, job)), given.world);
       if (written.kind === 'refused') return written;

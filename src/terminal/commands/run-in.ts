@@ -10,7 +10,7 @@ import { runSections } from '../../record/sections/run.ts';
 import type { TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const limitsOf = (runIn: RunIn, { step }: StepStanding): string =>
   gauges
@@ -76,10 +76,7 @@ export const runInCommand: TerminalCommand = {
   options: storeOptions,
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob(given, async ({ job }) => {
       const standing = runInStanding(job);
       const { runIn } = job.sheet.engine;
       return answer({

@@ -27,7 +27,7 @@ import { sectionText } from '../section-text.ts';
 import { settlingLines } from '../settling-lines.ts';
 import { table } from '../table.ts';
 import { asked, counts, countsText, judgedJson, verdictTable } from '../verdict-table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const block = (title: string, text: string): string => (text === '' ? '' : `\n${title}\n${text}`);
 
@@ -90,10 +90,7 @@ export const show: TerminalCommand = {
   options: storeOptions,
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { id, job, events } = found.value;
+    inJob(given, async ({ id, job, events }, store) => {
       const { engine } = job.sheet;
       const judged = judgedIn(job);
       const doubts = doubtsOf(job.sheet);

@@ -13,7 +13,7 @@ import type { Outcome, TerminalCommand } from '../command.ts';
 import { keyValues } from '../given.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const standingText = (standing: SumStanding): string =>
   standing.kind === 'noted' ? `noted by ${standing.noted.by}` : standing.says.join('; ');
@@ -134,9 +134,5 @@ export const sum: TerminalCommand = {
     'What the engine gives is filled in; the rest is typed behind its key. Nothing is written: endfloat do JOB note-sum writes a sum into the journal.',
   options: storeOptions,
   words: [2, 64],
-  run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store): Promise<Answer<Outcome>> => {
-      const found = await findJob(store, given.words[0] ?? '');
-      return found.kind === 'refused' ? found : asked(found.value.job, given.words);
-    }),
+  run: (given) => inJob<Outcome>(given, async ({ job }) => asked(job, given.words)),
 };

@@ -7,7 +7,7 @@ import { answer } from '../../quantity/refusal.ts';
 import { answerNo, type TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const toldJson = (job: OpenJob, home: PartHome) => ({
   ...home.tag,
@@ -48,10 +48,7 @@ export const tag: TerminalCommand = {
   options: storeOptions,
   words: [1, 2],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob(given, async ({ job }) => {
       const homes = partHomesOf(job);
       const text = given.words[1];
       if (text === undefined)

@@ -11,7 +11,7 @@ import { showing } from '../progress.ts';
 import { readingsOnFile } from '../readings-on-file.ts';
 import { notTaken, rowLines } from '../row-lines.ts';
 import { doubtLines } from '../verdict-table.ts';
-import { carryOut, findJob, inWorkshop, signingOptions } from '../workshop.ts';
+import { carryOut, inJob, signingOptions } from '../workshop.ts';
 
 export const take: TerminalCommand = {
   name: 'take',
@@ -22,11 +22,8 @@ export const take: TerminalCommand = {
   options: signingOptions,
   words: [2, 2],
   run: async (given) => {
-    const [name = '', path = ''] = given.words;
-    return inWorkshop<Outcome>(given, false, async (store) => {
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
-      const { id, job } = found.value;
+    const [, path = ''] = given.words;
+    return inJob<Outcome>(given, async ({ id, job }, store) => {
       const register = inUse(await registerNow(store));
       const read = await readingsOnFile(path, given.world, job.sheet.engine, [
         ...register,

@@ -12,7 +12,7 @@ import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
 import type { Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { table } from '../table.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 const heads = [
   { head: 'Stage' },
@@ -99,11 +99,8 @@ export const tighten: TerminalCommand = {
   options: storeOptions,
   words: [1, 2],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store): Promise<Answer<Outcome>> => {
-      const [name = '', operation] = given.words;
-      const found = await findJob(store, name);
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob<Outcome>(given, async ({ job }) => {
+      const [, operation] = given.words;
       const operations = wanted(job, operation);
       if (operations.kind === 'refused') return operations;
       const joints = operations.value.map((one) => ({ one, tightenings: tighteningsOf(job, one) }));

@@ -8,7 +8,7 @@ import { spillCheckSection } from '../../record/sections/spill-check.ts';
 import type { TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { sectionText } from '../section-text.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 /** The packs that would put right what the second check showed, each with how it is asked for. */
 const putRightText = (job: OpenJob): string => {
@@ -36,10 +36,7 @@ export const timing: TerminalCommand = {
   options: storeOptions,
   words: [1, 1],
   run: (given) =>
-    inWorkshop(given, false, async (store) => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob(given, async ({ job }) => {
       const packs = pumpPacksOf(job);
       const proved = packs.pumps.every(
         ({ fitted, check }) =>

@@ -1,12 +1,12 @@
 /** @module `endfloat valves`: which valves to set at which position of the crank, what was read, what is next; cam lifts compared. */
 import { valvesOfJob } from '../../job/valve-setting.ts';
-import { type Answer, answer, refuse } from '../../quantity/refusal.ts';
+import { answer, refuse } from '../../quantity/refusal.ts';
 import { lengthText } from '../../record/figure-text.ts';
 import { camLiftsOfJob, camSection, positionText, valveText } from '../../record/sections/valves.ts';
 import type { Outcome, TerminalCommand } from '../command.ts';
 import { plain } from '../plain.ts';
 import { sectionText } from '../section-text.ts';
-import { findJob, inWorkshop, storeOptions } from '../workshop.ts';
+import { inJob, storeOptions } from '../workshop.ts';
 
 export const valves: TerminalCommand = {
   name: 'valves',
@@ -17,10 +17,7 @@ export const valves: TerminalCommand = {
   options: storeOptions,
   words: [1, 1],
   run: (given) =>
-    inWorkshop<Outcome>(given, false, async (store): Promise<Answer<Outcome>> => {
-      const found = await findJob(store, given.words[0] ?? '');
-      if (found.kind === 'refused') return found;
-      const { job } = found.value;
+    inJob<Outcome>(given, async ({ job }) => {
       const set = valvesOfJob(job);
       if (set === undefined)
         return refuse(
