@@ -7,7 +7,7 @@ import type { FilePath } from './file-path.ts';
 import { wrong } from './finding.ts';
 import { given } from './given.ts';
 import type { GivenInput, Kept, OperationSum } from './operation-sum.ts';
-import type { SumFile } from './sum-file.ts';
+import { ofFastener, ofInstrument, ofSizes, type SumFile } from './sum-file.ts';
 
 type Source = Exclude<SumFile['given'][string], string>;
 
@@ -37,27 +37,13 @@ const beside: Readonly<Record<(typeof heads)[number], readonly (keyof Source)[]>
   'shared-by': [],
 };
 
-const sizes = ['least', 'greatest', 'mean'] as const;
-const ofFastener = [
-  'thread',
-  'diameter',
-  'class',
-  'state',
-  'torque',
-  'least-friction',
-  'greatest-friction',
-  'holes',
-  'order',
-] as const;
-const ofInstrument = ['permissible-error', 'resolution', 'repeatability'] as const;
-
 const among = <Word extends string>(words: readonly Word[], word: string | undefined): Word | undefined =>
   words.find((one) => one === word);
 
 /** A source with all that its kind needs; undefined where something is missing or out of place. */
 const sourceOf = (file: Source): GivenInput | undefined => {
   if (file.characteristic !== undefined) {
-    const of = among(sizes, file.of);
+    const of = among(ofSizes, file.of);
     if (file.of !== undefined && of === undefined) return undefined;
     const where = file.place === undefined ? undefined : { place: file.place };
     if (where && file.places) return undefined;

@@ -5,27 +5,28 @@ import { figure, instrumentKind, name, words } from './file-terms.ts';
 const text = z.string().min(1).max(2000);
 const resultKey = z.string().min(1).max(80);
 
+/** Of several sizes, which one. */
+export const ofSizes = ['least', 'greatest', 'mean'] as const;
+/** Of a fastener, what. */
+export const ofFastener = [
+  'thread',
+  'diameter',
+  'class',
+  'state',
+  'torque',
+  'least-friction',
+  'greatest-friction',
+  'holes',
+  'order',
+] as const;
+/** Of an instrument, what. */
+export const ofInstrument = ['permissible-error', 'resolution', 'repeatability'] as const;
+
 /** One of the forms is used; which belong together is for the compiler to say. */
 const source = z.strictObject({
   characteristic: name.optional().describe('the value that the job has for it there, with its ±'),
   of: z
-    .enum([
-      'least',
-      'greatest',
-      'mean',
-      'thread',
-      'diameter',
-      'class',
-      'state',
-      'torque',
-      'least-friction',
-      'greatest-friction',
-      'holes',
-      'order',
-      'permissible-error',
-      'resolution',
-      'repeatability',
-    ])
+    .enum([...ofSizes, ...ofFastener, ...ofInstrument])
     .optional()
     .describe(
       'of several sizes which one (the most worn where nothing is said); of a fastener or an instrument what',
