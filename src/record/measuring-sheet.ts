@@ -1,4 +1,5 @@
 /** @module A blank measuring sheet to print and fill in by hand: boxes in the order of entry, numbered for typing in later. */
+
 import type { Characteristic, EngineType } from '../engine/engine-type.ts';
 import { placesOf } from '../measure/scheme.ts';
 import { type SheetBox, sheetBoxes, unitMeant } from '../measure/sheet-box.ts';
@@ -6,6 +7,7 @@ import type { Typed } from '../quantity/typed.ts';
 import { typedText } from '../quantity/typed.ts';
 import { escaped, words } from './html.ts';
 import { measuringSheetStyle } from './measuring-sheet-style.ts';
+import { standAlonePage } from './stand-alone.ts';
 
 /** What is known of the engine on the bench; lines to write on where it is not. */
 export interface OnTheBench {
@@ -122,26 +124,16 @@ export const measuringSheet = (engine: EngineType, bench: OnTheBench = {}): stri
     engine.checked === undefined
       ? 'figures not checked by a second person'
       : `figures checked by ${engine.checked.by}`;
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<link rel="icon" href="data:,">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>${measuringSheetStyle}</style>
-</head>
-<body>
-<main>
-<h1>${words(title)}</h1>
+  return standAlonePage(
+    title,
+    measuringSheetStyle,
+    `<h1>${words(title)}</h1>
 <p class="about">${words(engine.id)}, version ${engine.version}; limits from ${words(engine.source)}; ${words(checked)}.</p>
 <p class="lines">${line('job', bench.job)}${line('plate', bench.plate)}${line('owner', bench.owner)}${line('date')}${line('bench at, °C')}</p>
 <p class="about">Write every digit that is read. Cross a wrong figure out so that it can still be read, and write the right one beside it.
 To type it in later: a table with the columns <b>box</b> and <b>reading</b>, number and letter of the box as printed; or box by box on the Measure sheet, which asks in the same order.</p>
 ${sections.join('')}
 <p class="about">The maker's manual overrules the limits printed here.</p>
-</main>
-</body>
-</html>
-`;
+`,
+  );
 };

@@ -1,7 +1,9 @@
 /** @module A paper that goes out of the shop, such as an order: its frame, its head, and how it prints. */
+
 import { escaped } from './html.ts';
 import { pageStyle } from './page-style.ts';
 import type { Line } from './record-model.ts';
+import { standAlonePage } from './stand-alone.ts';
 
 /** Words typed by people may be written from right to left: they turn nothing round that stands beside them. */
 export const words = (text: string): string => `<bdi>${escaped(text)}</bdi>`;
@@ -47,18 +49,9 @@ ul { margin: 1mm 0 3mm; padding-left: 5mm; }
 `;
 
 /** The page that stands alone; each paper in it begins on a sheet of its own. */
-export const paperPage = (title: string, papers: readonly string[]): string => `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<link rel="icon" href="data:,">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>${pageStyle}${style}</style>
-</head>
-<body>
-<main>
-${papers.map((paper) => `<div class="paper">\n${paper}</div>\n`).join('')}</main>
-</body>
-</html>
-`;
+export const paperPage = (title: string, papers: readonly string[]): string =>
+  standAlonePage(
+    title,
+    `${pageStyle}${style}`,
+    papers.map((paper) => `<div class="paper">\n${paper}</div>\n`).join(''),
+  );

@@ -1,8 +1,10 @@
 /** @module The page of labels: sheets of the size that lies in the printer, each label in its spot, printed as large as it is drawn. */
+
 import { type SvgNode, svg, svgText } from '../../drawing/svg.ts';
 import type { Tag } from '../../job/home/tag.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { escaped } from '../html.ts';
+import { standAlonePage } from '../stand-alone.ts';
 import { cardDrawn } from './card.ts';
 import { labelDrawn } from './label.ts';
 import { type LabelSize, spotsOf } from './label-size.ts';
@@ -58,14 +60,7 @@ const sheetsOf = (job: OpenJob, { size, tags, skip = 0 }: LabelsAsked): readonly
 export const labelsPage = (job: OpenJob, asked: LabelsAsked): string => {
   const { page } = asked.size;
   const title = `Labels for job ${job.booked.number}`;
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<link rel="icon" href="data:,">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>
+  const style = `
 @page { size: ${page.width}mm ${page.height}mm; margin: 0; }
 * { box-sizing: border-box; }
 body { margin: 0; background: #fff; color: #000; font-family: "Atkinson Hyperlegible Next Variable", "Atkinson Hyperlegible Next", "Liberation Sans", Arial, sans-serif; }
@@ -74,15 +69,13 @@ svg { display: block; break-after: page; font-variant-numeric: tabular-nums; }
 svg:last-of-type { break-after: auto; }
 @media screen { svg { outline: 0.2mm solid #7b8794; margin: 3mm; } }
 @media print { h1, p { display: none; } }
-</style>
-</head>
-<body>
-<main>
-<h1>${escaped(title)}</h1>
+`;
+  return standAlonePage(
+    title,
+    style,
+    `<h1>${escaped(title)}</h1>
 <p>${escaped(asked.size.title)}. Print at 100 %, on paper of this size, without headers; not “fit to page”.</p>
 ${sheetsOf(job, asked).map(svgText).join('\n')}
-</main>
-</body>
-</html>
-`;
+`,
+  );
 };
