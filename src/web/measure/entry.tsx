@@ -1,5 +1,5 @@
 /** @module Entry of one number at a time. Enter takes it: from keys, a number pad, a foot switch or a gauge that types. */
-import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import type { Bounds } from '../../engine/engine-type.ts';
 import { bareFigure, figureText, quantityOf, type ShownIn, shownIn } from '../../engine/shown-in.ts';
 import { cellTitle } from '../../job/cell-title.ts';
@@ -12,6 +12,7 @@ import { type Refusal, refusalText } from '../../quantity/refusal.ts';
 import { useAct } from '../journal/use-desk.tsx';
 import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
+import { OneNumber } from '../shell/one-number.tsx';
 import { InstrumentCautions } from './instrument-cautions.tsx';
 import { InstrumentChoice, useInstrumentsFor } from './instrument-choice.tsx';
 import { bringInstrument, readEntry, takeReading } from './measure-actions.ts';
@@ -58,7 +59,6 @@ export const Entry = ({
   const [temperature, setTemperature] = useState('');
   const [wrong, setWrong] = useState<string>();
   const [picked, setPicked] = useState<Readonly<Record<string, string>>>({});
-  const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const instruments = useInstrumentsFor(job.sheet, cell.characteristic);
   const chosen = instruments.find(({ name }) => name === picked[cell.characteristic]) ?? instruments[0];
@@ -97,39 +97,28 @@ export const Entry = ({
   const left = formerSizeAt(job.sheet, cell);
   return (
     <section className="entry column" aria-label="Read one size">
-      <form onSubmit={take} className="row">
-        <div className="field grow big">
-          <label htmlFor={id}>{cellTitle(engine, cell)}</label>
-          <input
-            id={id}
-            ref={input}
-            inputMode="decimal"
-            autoComplete="off"
-            spellCheck={false}
-            value={text}
-            aria-invalid={wrong !== undefined}
-            aria-describedby={`${id}-hint ${id}-wrong`}
-            onChange={(event) => {
-              setText(event.target.value);
-              setWrong(undefined);
-            }}
-          />
-          <span id={`${id}-hint`} className="hint">
+      <OneNumber
+        label={cellTitle(engine, cell)}
+        hint={
+          <>
             in {unit} unless you type another unit
             {limits
               ? `; ${job.sheet.against === 'as made' ? 'ordered' : 'may go back'} ${span(limits.goesBack, shown)}`
               : ''}
             {left ? `; left at ${figureText(left.size, shown)} by ${job.sheet.former?.number}` : ''}
             {before ? `; read before: ${before.typed.text} ${before.typed.unit}` : ''}
-          </span>
-          <span id={`${id}-wrong`} role="alert" className={wrong === undefined ? '' : 'wrong'}>
-            {wrong}
-          </span>
-        </div>
-        <button type="submit" className="first">
-          {takeReading.label}
-        </button>
-      </form>
+          </>
+        }
+        text={text}
+        onText={(typed) => {
+          setText(typed);
+          setWrong(undefined);
+        }}
+        wrong={wrong}
+        button={takeReading.label}
+        onTake={take}
+        inputRef={input}
+      />
       <InstrumentCautions instrument={chosen} sheet={job.sheet} />
       <Aside
         words={`In the hand: ${chosen?.name ?? 'no instrument chosen'}; part at ${temperature.trim() || '20'} °C (change)`}

@@ -1,5 +1,5 @@
 /** @module A reading of all gauges, one field at a time: Enter takes a figure and goes on; its verdict stands beside its limit at once. */
-import { type FormEvent, useEffect, useId, useRef, useState } from 'react';
+import { type FormEvent, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { gauges } from '../../engine/gauge.ts';
 import type { RunIn } from '../../engine/run-in.ts';
@@ -13,6 +13,7 @@ import { typedText } from '../../quantity/typed.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Choice, Field } from '../shell/field.tsx';
+import { OneNumber } from '../shell/one-number.tsx';
 import { Refused } from '../shell/refused.tsx';
 import { AlarmWords } from './alarms-shown.tsx';
 import { readGauge, takeRunReading, unitOfGauge } from './run-actions.ts';
@@ -60,7 +61,6 @@ export const GaugeEntry = ({
   const [wrong, setWrong] = useState<string>();
   const [refusal, setRefusal] = useState<Refusal>();
   const [turn, setTurn] = useState(0);
-  const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const finish = useRef<HTMLButtonElement>(null);
 
@@ -120,37 +120,24 @@ export const GaugeEntry = ({
   };
   return (
     <section className="entry column" aria-label="Read the gauges">
-      <form onSubmit={take} className="row">
-        <div className="field grow big">
-          <label htmlFor={id}>{point === undefined ? 'All gauges are read' : pointTitle(point)}</label>
-          <input
-            id={id}
-            ref={input}
-            inputMode="decimal"
-            autoComplete="off"
-            spellCheck={false}
-            value={text}
-            disabled={point === undefined}
-            aria-invalid={wrong !== undefined}
-            aria-describedby={`${id}-hint ${id}-wrong`}
-            onChange={(event) => {
-              setText(event.target.value);
-              setWrong(undefined);
-            }}
-          />
-          <span id={`${id}-hint`} className="hint">
-            {point === undefined
-              ? 'note the reading, or choose a gauge below to read it again'
-              : `in ${unitOfGauge(attempt.step, point.gauge)} unless you type another unit; ${limitText(runIn, attempt.step, point.gauge) || 'no limit'}${at < wanted ? '' : '; may stay empty'}`}
-          </span>
-          <span id={`${id}-wrong`} role="alert" className={wrong === undefined ? '' : 'wrong'}>
-            {wrong}
-          </span>
-        </div>
-        <button type="submit" className="first" disabled={point === undefined}>
-          Next
-        </button>
-      </form>
+      <OneNumber
+        label={point === undefined ? 'All gauges are read' : pointTitle(point)}
+        hint={
+          point === undefined
+            ? 'note the reading, or choose a gauge below to read it again'
+            : `in ${unitOfGauge(attempt.step, point.gauge)} unless you type another unit; ${limitText(runIn, attempt.step, point.gauge) || 'no limit'}${at < wanted ? '' : '; may stay empty'}`
+        }
+        text={text}
+        onText={(typed) => {
+          setText(typed);
+          setWrong(undefined);
+        }}
+        wrong={wrong}
+        button="Next"
+        onTake={take}
+        inputRef={input}
+        disabled={point === undefined}
+      />
       <AlarmWords alarms={alarms} />
       <ul className="gauges" aria-label="Gauges">
         {points.map((one, index) => {
