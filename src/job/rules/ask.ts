@@ -4,7 +4,7 @@ import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import { askedOf } from '../asked.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
-import { noOperation } from './operation.ts';
+import { noOperation, signedAlready } from './operation.ts';
 
 type Asked = RequestOf<'answer ask'>;
 
@@ -35,11 +35,7 @@ export const answerAskTrouble = (job: OpenJob, asked: Asked): Trouble => {
   if (operation === undefined) return noOperation(job, name);
   const signed = job.done.get(name);
   if (signed !== undefined)
-    return trouble(
-      `it was signed by ${signed.by} on ${signed.at.slice(0, 10)}`,
-      operation.title,
-      'open the operation again, with the reason, and answer then',
-    );
+    return signedAlready(signed, operation, 'open the operation again, with the reason, and answer then');
   const all = askedOf(job, operation).filter(({ ask }) => ask.name === named);
   const [first] = all;
   if (first === undefined)

@@ -3,7 +3,9 @@
 import type { Operation } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import { samePerson } from '../../engine/same-person.ts';
+import type { Signed } from '../../journal/event.ts';
 import { badFigure, blank, type Trouble, trouble } from '../../journal/trouble.ts';
+import type { Refusal } from '../../quantity/refusal.ts';
 import { askedOf } from '../asked.ts';
 import type { RequestOf } from '../command.ts';
 import type { Overruled } from '../event.ts';
@@ -18,6 +20,10 @@ export const noOperation = ({ sheet: { engine } }: OpenJob, name: string): Troub
     'operation',
     chooseName(name, engine.operations.keys()),
   );
+
+/** What is wanted of an operation comes after its signature. */
+export const signedAlready = ({ by, at }: Signed, { title }: Operation, remedy: string): Refusal =>
+  trouble(`it was signed by ${by} on ${at.slice(0, 10)}`, title, remedy);
 
 /** A second person's answer by the very person who signs. */
 const sameEyes = (job: OpenJob, operation: Operation, actor: string): Trouble => {
@@ -70,11 +76,7 @@ export const doOperationTrouble = (
         ? sameEyes(job, known, actor)
         : trouble('nothing is lacking that could be overruled', known.title, 'sign it as it is');
     case 'done':
-      return trouble(
-        `it was signed by ${standing.signed.by} on ${standing.signed.at.slice(0, 10)}`,
-        known.title,
-        'nothing is left to do',
-      );
+      return signedAlready(standing.signed, known, 'nothing is left to do');
     case 'held': {
       if (overruled !== undefined)
         return badOverruling(standing.lacking, overruled, known.title) ?? sameEyes(job, known, actor);

@@ -5,7 +5,7 @@ import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 import { type StageStanding, type Tightening, tighteningsOf } from '../tighten/tightening.ts';
 import { jointWords, stageText, stageWords, threadWords } from '../tighten/words.ts';
-import { noOperation } from './operation.ts';
+import { noOperation, signedAlready } from './operation.ts';
 import { stretchTrouble } from './stretch.ts';
 import { wrenchTrouble } from './wrench.ts';
 
@@ -91,11 +91,7 @@ const jointAsked = (job: OpenJob, asked: Asked): Tightening | Trouble => {
   if (operation === undefined) return noOperation(job, asked.operation);
   const signed = job.done.get(operation.name);
   if (signed !== undefined)
-    return trouble(
-      `it was signed by ${signed.by} on ${signed.at.slice(0, 10)}`,
-      operation.title,
-      'open the operation again, with the reason, and tighten then',
-    );
+    return signedAlready(signed, operation, 'open the operation again, with the reason, and tighten then');
   const joints = tighteningsOf(job, operation).filter(({ fastener }) => fastener.name === asked.fastener);
   if (joints.length === 0)
     return trouble(

@@ -5,7 +5,7 @@ import type { RequestOf } from '../command.ts';
 import { beyondScope } from '../hold/scope.ts';
 import type { OpenJob } from '../job.ts';
 import { type Spell, spellsOf } from '../time.ts';
-import { noOperation } from './operation.ts';
+import { noOperation, signedAlready } from './operation.ts';
 
 const runningAt = (job: OpenJob, operation: string, actor: string): Spell | undefined =>
   spellsOf(job).find(
@@ -23,12 +23,7 @@ export const beginWorkTrouble = (
   const [beyond] = beyondScope(job, known);
   if (beyond !== undefined) return trouble(beyond.says, known.title, beyond.remedy);
   const signed = job.done.get(operation);
-  if (signed !== undefined)
-    return trouble(
-      `it was signed by ${signed.by} on ${signed.at.slice(0, 10)}`,
-      known.title,
-      'open the operation again, with the reason',
-    );
+  if (signed !== undefined) return signedAlready(signed, known, 'open the operation again, with the reason');
   const running = runningAt(job, operation, actor);
   return running && trouble(`${actor} is at it since ${running.from}`, known.title, 'nothing is left to do');
 };
