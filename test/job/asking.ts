@@ -1,5 +1,5 @@
 /** @module The invented two-cylinder engine with operations that ask: counts, looks, readings, a second person, a gate. */
-import { agreed, Bench, booking, depthGauge, micrometer, mm } from './bench.ts';
+import { agreed, type Bench, mm } from './bench.ts';
 import { sparrowbill } from './sparrowbill.ts';
 
 export const askingEngine = sparrowbill
@@ -34,18 +34,7 @@ export const askingEngine = sparrowbill
   );
 
 /** Booked in, read and agreed, as `agreed` of the engine that asks nothing. */
-export const askedBench = (): Bench => {
-  const bench = new Bench();
-  bench.done({ ...booking, engineType: askingEngine });
-  bench.done({ kind: 'bring instrument', instrument: micrometer });
-  bench.done({ kind: 'bring instrument', instrument: depthGauge });
-  for (const place of ['main.1', 'main.2'])
-    for (const axis of ['vertical', 'horizontal']) bench.read(place, '49.975', axis);
-  for (const { fact } of agreed().events)
-    if (fact.kind === 'plan chosen') bench.done({ ...fact, kind: 'choose plan' });
-  bench.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
-  return bench;
-};
+export const askedBench = (): Bench => agreed(askingEngine);
 
 /** As found at the strip: seven plugs out, shells looked at, marks written down; then the crankshaft lifted. */
 export const stripped = (): Bench => {

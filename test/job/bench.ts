@@ -93,20 +93,20 @@ export class Bench {
   }
 }
 
-/** A bench with the engine booked in and its instruments brought. */
-export const bookedIn = (): Bench => {
+/** A bench with the engine booked in and its instruments brought; another engine type where the test is of one. */
+export const bookedIn = (engineType = booking.engineType): Bench => {
   const bench = new Bench();
-  bench.done(booking);
+  bench.done({ ...booking, engineType });
   bench.done({ kind: 'bring instrument', instrument: micrometer });
   bench.done({ kind: 'bring instrument', instrument: depthGauge });
   return bench;
 };
 
 /** As `bookedIn`, with every journal read and sound. */
-export const measured = (): Bench => {
-  const bench = bookedIn();
+export const measured = (engineType?: string, journal = '49.975'): Bench => {
+  const bench = bookedIn(engineType);
   for (const place of ['main.1', 'main.2'])
-    for (const axis of ['vertical', 'horizontal']) bench.read(place, '49.975', axis);
+    for (const axis of ['vertical', 'horizontal']) bench.read(place, journal, axis);
   return bench;
 };
 
@@ -130,8 +130,8 @@ export const plan: Extract<Request, { kind: 'choose plan' }> = {
 };
 
 /** As `measured`, with the plan agreed. */
-export const agreed = (): Bench => {
-  const bench = measured();
+export const agreed = (engineType?: string, journal?: string): Bench => {
+  const bench = measured(engineType, journal);
   bench.done(plan);
   bench.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
   return bench;

@@ -2,7 +2,7 @@
 import type { JobEvent } from '../../src/job/event.ts';
 import type { GaugeReading } from '../../src/job/run-fact.ts';
 import type { Typed } from '../../src/quantity/typed.ts';
-import { agreed, Bench, booking, depthGauge, micrometer, mm } from './bench.ts';
+import { agreed, type Bench, mm } from './bench.ts';
 import { sparrowbill } from './sparrowbill.ts';
 
 /** Three steps and a cooling one; oil pressure, water and exhaust have limits; a fault restarts all. */
@@ -43,15 +43,7 @@ export const runningEngine = (runIn = plainRunIn): string =>
 
 /** Agreed, built and set; first start is not signed. */
 export const built = (runIn?: string): Bench => {
-  const bench = new Bench();
-  bench.done({ ...booking, engineType: runningEngine(runIn) });
-  bench.done({ kind: 'bring instrument', instrument: micrometer });
-  bench.done({ kind: 'bring instrument', instrument: depthGauge });
-  for (const place of ['main.1', 'main.2'])
-    for (const axis of ['vertical', 'horizontal']) bench.read(place, '49.975', axis);
-  for (const { fact } of agreed().events)
-    if (fact.kind === 'plan chosen') bench.done({ ...fact, kind: 'choose plan' });
-  bench.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
+  const bench = agreed(runningEngine(runIn));
   bench.read('pump.1', '59.40');
   bench.read('pump.2', '59.42');
   bench.done({ kind: 'count shims', shims: [{ thickness: mm('0.30'), count: 4 }] });

@@ -1,7 +1,7 @@
 /** @module A bench whose engine has sums in its operations, up to the laying of the crankshaft. */
 import type { RequestOf } from '../../src/job/command.ts';
 import { noteSum } from '../../src/job/sum/noted-sum.ts';
-import { Bench, booking, depthGauge, micrometer, plan } from './bench.ts';
+import { agreed, type Bench } from './bench.ts';
 import { sparrowbill } from './sparrowbill.ts';
 
 /** The small engine with sums in the laying of its crankshaft and in the fitting of its pumps. */
@@ -34,14 +34,7 @@ export const engineWithSums = sparrowbill
 
 /** Measured, agreed to and stripped: the crankshaft is to be laid next. */
 export const readyToLay = (journal = '49.975'): Bench => {
-  const one = new Bench();
-  one.done({ ...booking, engineType: engineWithSums });
-  one.done({ kind: 'bring instrument', instrument: micrometer });
-  one.done({ kind: 'bring instrument', instrument: depthGauge });
-  for (const place of ['main.1', 'main.2'])
-    for (const axis of ['vertical', 'horizontal']) one.read(place, journal, axis);
-  one.done(plan);
-  one.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
+  const one = agreed(engineWithSums, journal);
   one.done({ kind: 'do operation', operation: 'lift-crankshaft', note: '' });
   return one;
 };

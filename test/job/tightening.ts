@@ -1,7 +1,7 @@
 /** @module The invented two-cylinder engine with joints: main caps in stages, stretch bolts turned by an angle, pump nuts on a left-hand thread. */
 import type { RequestOf } from '../../src/job/command.ts';
 import { tighteningsOf } from '../../src/job/tighten/tightening.ts';
-import { agreed, Bench, booking, depthGauge, micrometer } from './bench.ts';
+import { agreed, type Bench } from './bench.ts';
 import { sparrowbill } from './sparrowbill.ts';
 
 const torque = (text: string) => ({ text, unit: 'N·m' });
@@ -66,15 +66,8 @@ export const lay = 'lay-crankshaft';
 
 /** Read, agreed, the crankshaft lifted, a wrench brought: the caps are next. */
 export const readyToTighten = (engineType = jointedEngine): Bench => {
-  const bench = new Bench();
-  bench.done({ ...booking, engineType });
-  for (const instrument of [micrometer, depthGauge, wrench])
-    bench.done({ kind: 'bring instrument', instrument });
-  for (const place of ['main.1', 'main.2'])
-    for (const axis of ['vertical', 'horizontal']) bench.read(place, '49.975', axis);
-  for (const { fact } of agreed().events)
-    if (fact.kind === 'plan chosen') bench.done({ ...fact, kind: 'choose plan' });
-  bench.done({ kind: 'note agreement', name: 'W. Heron', how: 'by telephone' });
+  const bench = agreed(engineType);
+  bench.done({ kind: 'bring instrument', instrument: wrench });
   bench.done({ kind: 'do operation', operation: 'lift-crankshaft', note: '' });
   return bench;
 };
