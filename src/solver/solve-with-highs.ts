@@ -20,17 +20,31 @@ const statusOf = (status: string): LinearAnswer['status'] => {
   }
 };
 
+const options = {
+  time_limit: secondsAtMost,
+  mip_rel_gap: 0,
+  mip_abs_gap: 0,
+  threads: 1,
+  random_seed: 0,
+} as const;
+
+/**
+ * HiGHS 1.15.1 simplifies some models to nothing and cannot find its way back to a point that keeps their rows. It sees
+ * so and gives up with an error; the model as it stands it solves.
+ */
+const solveAnyhow = (highs: LegacyHighs, model: string): ReturnType<LegacyHighs['solve']> => {
+  try {
+    return highs.solve(model, options);
+  } catch {
+    return highs.solve(model, { ...options, presolve: 'off' });
+  }
+};
+
 /** @param highs  the loaded solver; the same in Node and in a browser's worker */
 export const solveWith =
   (highs: LegacyHighs): Solve =>
   async (model) => {
-    const solution = highs.solve(model, {
-      time_limit: secondsAtMost,
-      mip_rel_gap: 0,
-      mip_abs_gap: 0,
-      threads: 1,
-      random_seed: 0,
-    });
+    const solution = solveAnyhow(highs, model);
     const columns: Record<string, number> = {};
     for (const [name, column] of Object.entries(solution.Columns)) {
       columns[name] = 'Primal' in column ? column.Primal : Number.NaN;

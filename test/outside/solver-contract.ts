@@ -105,6 +105,35 @@ export const solverContract = (name: string, open: () => Promise<Solve>): void =
       expect(taken).toEqual([15, 22, 16]);
     });
 
+    it('finds a way through rows of which simplifying leaves nothing', async () => {
+      // source: by hand; c alone keeps every row. HiGHS 1.15.1 gave up on it unless told not to simplify.
+      const rows = [
+        'a - s <= 0',
+        'b + d <= 1',
+        'd - s <= 0',
+        'b - w <= 0',
+        'f - u <= 0',
+        'f - v <= 0',
+        'g - w <= 0',
+        'c + h + k <= 1',
+        'c + h + k >= 1',
+        'h - v <= 0',
+        'k - z <= 0',
+        'f + g - a <= 0',
+        'h + k - a <= 0',
+        's + w <= 1',
+        'a - b - d <= 0',
+        'a - f - g <= 0',
+        'a - h - k <= 0',
+        '1500 u + 2500 v + 2000 z <= 3000.5',
+      ];
+      const binary = ['a', 's', 'b', 'd', 'w', 'f', 'u', 'v', 'g', 'c', 'h', 'k', 'z'];
+      const solve = await open();
+      const { status, columns } = await solve(model('Minimize\n least: 0 t', rows, binary));
+      expect(status).toBe('optimal');
+      expect(binary.filter((column) => (columns[column] ?? 0) > 0.5)).toContain('c');
+    });
+
     it('never takes rubbish for a model that is solved', async () => {
       const solve = await open();
       await expect(solve('this is no model')).rejects.toThrow();
