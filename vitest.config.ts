@@ -9,6 +9,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          setupFiles: ['test/property-seed.ts'],
           testTimeout: 30_000,
           include: ['{src,test,demo,bench,scripts}/**/*.test.{ts,tsx}'],
           exclude: ['test/{checks,store,browser}/**', '**/node_modules/**'],
@@ -27,6 +28,7 @@ export default defineConfig({
         test: {
           name: 'store',
           environment: 'node',
+          setupFiles: ['test/property-seed.ts'],
           include: ['test/store/**/*.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
