@@ -19,6 +19,7 @@ const heads = [
   'fastener',
   'list',
   'pumps',
+  'valves',
   'instrument',
   'sum',
   'shared-by',
@@ -32,6 +33,7 @@ const beside: Readonly<Record<(typeof heads)[number], readonly (keyof Source)[]>
   fastener: ['of'],
   list: ['as'],
   pumps: [],
+  valves: [],
   instrument: ['of'],
   sum: ['result', 'input'],
   'shared-by': [],
@@ -62,6 +64,7 @@ const sourceOf = (file: Source): GivenInput | undefined => {
   }
   if (file.list !== undefined) return { kind: 'list', name: file.list, as: file.as ?? 'named' };
   if (file.pumps !== undefined) return { kind: 'pumps', of: file.pumps };
+  if (file.valves !== undefined) return { kind: 'valves', of: file.valves };
   if (file.instrument !== undefined) {
     const of = among(ofInstrument, file.of);
     return of && { kind: 'instrument', name: file.instrument, of };

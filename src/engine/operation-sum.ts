@@ -1,6 +1,7 @@
 /** @module A sum bound to an operation: where its inputs come from, and what its results must keep. */
 import type { Typed } from '../quantity/typed.ts';
 import type { Dimension } from '../quantity/unit.ts';
+import type { ofPumps, ofValves } from './sum-file.ts';
 
 /** Which of several sizes. */
 export type WhichSize = 'least' | 'greatest' | 'mean';
@@ -36,10 +37,8 @@ export type GivenInput =
         | 'greatest-friction';
     }
   | { readonly kind: 'list'; readonly name: string; readonly as: 'named' | 'rows' }
-  | {
-      readonly kind: 'pumps';
-      readonly of: 'needed' | 'box' | 'most' | 'rate' | 'adding' | 'datum';
-    }
+  | { readonly kind: 'pumps'; readonly of: (typeof ofPumps)[number] }
+  | { readonly kind: 'valves'; readonly of: (typeof ofValves)[number] }
   | {
       readonly kind: 'instrument';
       readonly of: 'permissible-error' | 'resolution' | 'repeatability';

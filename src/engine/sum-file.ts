@@ -22,6 +22,18 @@ export const ofFastener = [
 /** Of an instrument, what. */
 export const ofInstrument = ['permissible-error', 'resolution', 'repeatability'] as const;
 
+/** Of the valves' setting, what: an angle from its own dead centre, or all events with their angles in the cycle. */
+export const ofValves = [
+  'inlet-opens',
+  'inlet-closes',
+  'exhaust-opens',
+  'exhaust-closes',
+  'rest',
+  'events',
+] as const;
+/** Of the pumps' timing, what. */
+export const ofPumps = ['needed', 'box', 'most', 'rate', 'adding', 'datum', 'spill'] as const;
+
 /** One of the forms is used; which belong together is for the compiler to say. */
 const source = z.strictObject({
   characteristic: name.optional().describe('the value that the job has for it there, with its ±'),
@@ -47,7 +59,13 @@ const source = z.strictObject({
     .enum(['named', 'rows'])
     .optional()
     .describe('each place with its size, or the readings of each place in a row'),
-  pumps: z.enum(['needed', 'box', 'most', 'rate', 'adding', 'datum']).optional(),
+  pumps: z.enum(ofPumps).optional(),
+  valves: z
+    .enum(ofValves)
+    .optional()
+    .describe(
+      'of `valve-setting`: an angle, or `events`: all four as degrees from the top before the working stroke',
+    ),
   instrument: instrumentKind.optional().describe('the one of this kind that the job has'),
   sum: name.optional().describe('a sum of the same operation that was noted before'),
   result: resultKey.optional().describe('what came of it'),

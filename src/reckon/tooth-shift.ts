@@ -52,6 +52,21 @@ export const readEvents = (text: string): Answer<readonly TimedEvent[]> => {
     : answer(events);
 };
 
+/**
+ * All that the gear drives: events as written, and the spill of a pump before the top.
+ *
+ * @param values  the sum's own
+ * @returns the events; refuses what cannot be read, and where there is none
+ * @source  none: it reads
+ * @example eventsDriven({ quantities: {}, texts: {} }) // refused
+ */
+export const eventsDriven = ({ texts, quantities: { spill } }: Values): Answer<readonly TimedEvent[]> => {
+  const pump = spill && { name: 'spill', at: -Number(toDegrees(radians(spill.value)).toFixed(9)) };
+  if (pump && texts.events === undefined) return answer([pump]);
+  const events = readEvents(texts.events ?? '');
+  return events.kind === 'refused' || !pump ? events : answer([pump, ...events.value]);
+};
+
 /** A whole number of teeth, or why it is none. */
 const teethOf = (values: Values, key: string, least: number): Answer<number> => {
   const value = quantityOf(values, key).value;
@@ -84,7 +99,15 @@ export const toothShiftReckoning: Reckoning = {
       'events',
       'events that it drives, in degrees of crank from the top before the working stroke',
       'injection -18, inlet-opens 348, inlet-closes 580, exhaust-opens 140, exhaust-closes 372',
-      { range: 'name and angle, commas between' },
+      { range: 'name and angle, commas between', optional: true },
+    ),
+    quantityInput(
+      'spill',
+      'angle',
+      'the pump closes its port, crank before the top',
+      'any; a pump that the same gear drives',
+      '24deg',
+      { optional: true },
     ),
     quantityInput('backlash', 'length', 'backlash at the teeth of the driven gear', '0 and up', '0.12mm', {
       optional: true,
@@ -108,7 +131,7 @@ export const toothShiftReckoning: Reckoning = {
     if (driven.kind === 'refused') return driven;
     const out = teethOf(values, 'teeth-out', 1);
     if (out.kind === 'refused') return out;
-    const events = readEvents(values.texts.events ?? '');
+    const events = eventsDriven(values);
     if (events.kind === 'refused') return events;
     const ratio = driven.value / crank.value;
     const shift = toothShift(crank.value, out.value);

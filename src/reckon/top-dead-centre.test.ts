@@ -151,6 +151,15 @@ describe('a gear one tooth out', () => {
     expect(notes.join()).not.toContain('check the teeth');
   });
 
+  it('shifts the spill of a pump that it drives with the valves, told before the top', () => {
+    // source: geometry: 24 before the top is -24, 15 earlier is -39; 350 becomes 335
+    const teeth = { 'crank-teeth': '24', 'driven-teeth': '48', spill: '24 deg' };
+    const { results } = known(reckonByName('tooth-shift', { ...teeth, events: 'inlet-opens 350' }));
+    expect(results['then.spill']?.value).toBe(-39);
+    expect(results['then.inlet-opens']?.value).toBe(335);
+    expect(Object.keys(known(reckonByName('tooth-shift', teeth)).results)).toEqual(['shift', 'then.spill']);
+  });
+
   it('by backlash leaves its own angle open', () => {
     // 0.12 mm at 72 mm radius is 0.0955 degrees of the driven gear, twice that of crank
     const { results } = known(

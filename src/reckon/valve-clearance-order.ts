@@ -20,6 +20,21 @@ export interface SettingPosition {
   readonly valves: readonly string[];
 }
 
+/**
+ * The events of the valves in the cycle.
+ *
+ * @param timing  when the valves lift, each from its own dead centre
+ * @returns degrees of crank from the top before the working stroke
+ * @source  four-stroke cycle: the exhaust opens about the bottom at 180, the inlet closes about the bottom at 540
+ * @example eventsInCycle({ inletOpensBeforeTop: 10, inletClosesAfterBottom: 45, exhaustOpensBeforeBottom: 45, exhaustClosesAfterTop: 10 })['inlet-opens'] // 350 deg
+ */
+export const eventsInCycle = (timing: ValveTiming) => ({
+  'inlet-opens': 360 - timing.inletOpensBeforeTop,
+  'inlet-closes': 540 + timing.inletClosesAfterBottom,
+  'exhaust-opens': 180 - timing.exhaustOpensBeforeBottom,
+  'exhaust-closes': 360 + timing.exhaustClosesAfterTop,
+});
+
 /** Whether a cam lifts at an angle of the cycle: from opening to closing, with a margin on either side, 720 degrees round. */
 const lifts = (at: number, opens: number, closes: number, margin: number): boolean =>
   (at - opens + margin + 1440) % 720 <= closes - opens + 2 * margin;
@@ -40,8 +55,9 @@ export const settingPositions = (
   margin: number,
 ): readonly SettingPosition[] => {
   const interval = 720 / order.length;
-  const inlet = [360 - timing.inletOpensBeforeTop, 540 + timing.inletClosesAfterBottom] as const;
-  const exhaust = [180 - timing.exhaustOpensBeforeBottom, 360 + timing.exhaustClosesAfterTop] as const;
+  const events = eventsInCycle(timing);
+  const inlet = [events['inlet-opens'], events['inlet-closes']] as const;
+  const exhaust = [events['exhaust-opens'], events['exhaust-closes']] as const;
   return order.map((cylinder, turn) => ({
     cylinder,
     valves: order

@@ -83,6 +83,22 @@ describe('the sums of the build in the demo workshop', { timeout: 60_000 }, () =
     }
   });
 
+  it('take when the valves lift and the pumps spill from where the engine type says it', () => {
+    const job = quillfeather.job();
+    const noted = boundIn(quillfeather).flatMap((at) =>
+      at.sum.reckon === 'tooth-shift' ? (notedAt(job, at)?.noted.found ?? []) : [],
+    );
+    // source: by hand: 24 teeth, 15 deg of crank; 360 − 10 − 15, 540 + 42 − 15, 180 − 42 − 15, 360 + 10 − 15, −24 − 15
+    const then = Object.fromEntries(noted.map(({ key, text }) => [key, text]));
+    expect(then).toMatchObject({
+      'then.inlet-opens': '335 deg',
+      'then.inlet-closes': '567 deg',
+      'then.exhaust-opens': '123 deg',
+      'then.exhaust-closes': '355 deg',
+      'then.spill': '-39 deg',
+    });
+  });
+
   it('are noted in the engine that went home, and keep what its manual asks', () => {
     const left = boundIn(mudlark).filter((at) => notedAt(mudlark.job(), at) === undefined);
     expect(left.map(({ sum }) => sum.reckon)).toEqual(['button-swap']);

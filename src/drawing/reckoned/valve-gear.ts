@@ -1,5 +1,5 @@
 /** @module Valve gear and timing: events as they are and as a tooth out leaves them, valves by position, lobes of a cam. */
-import { readEvents } from '../../reckon/tooth-shift.ts';
+import { eventsDriven } from '../../reckon/tooth-shift.ts';
 import { readFiringOrder, valvePositions } from '../../reckon/valve-clearance-order.ts';
 import { chart } from '../chart.ts';
 import { boxed, hatched, lettering, line, pens } from '../ink.ts';
@@ -8,8 +8,8 @@ import { lettered, numberIn, type Picture, tableIn } from './picture.ts';
 
 const width = 620;
 
-export const toothShiftPicture: Picture = ({ texts }, reckoned) => {
-  const events = readEvents(texts.events ?? '');
+export const toothShiftPicture: Picture = (given, reckoned) => {
+  const events = eventsDriven(given);
   const list = events.kind === 'refused' ? [] : events.value;
   const shift = numberIn(reckoned, 'shift');
   const angles = list.flatMap(({ at }) => [at, at - shift]);

@@ -11,6 +11,8 @@ import { readGiven } from '../../reckon/given.ts';
 import { reckonings } from '../../reckon/list.ts';
 import type { Input, Reckoning } from '../../reckon/reckoning.ts';
 import { exampleOf, keptMisfits } from './check-kept.ts';
+import { spillText } from './manual-text.ts';
+import { saidTwice } from './said-twice.ts';
 import { reckoningOf, sourceDimension } from './source-dimension.ts';
 import { sumPlaces } from './sum-places.ts';
 
@@ -112,9 +114,29 @@ const sourceMisfits = (bound: Bound, source: GivenInput, path: FilePath): readon
         : [];
     }
     case 'pumps':
-      return engine.pumpTiming
+      if (!engine.pumpTiming)
+        return [
+          wrong(path, 'no pumps are timed by shims here', 'say how under pump-timing, or give the figure'),
+        ];
+      return source.of === 'spill' && spillText(engine) === undefined
+        ? [
+            wrong(
+              path,
+              'no spill before the top is said here',
+              'say it as check under pump-timing, larger-is: earlier',
+            ),
+          ]
+        : [];
+    case 'valves':
+      return engine.valveSetting
         ? []
-        : [wrong(path, 'no pumps are timed by shims here', 'say how under pump-timing, or give the figure')];
+        : [
+            wrong(
+              path,
+              'it is not said when the valves lift',
+              'say it under valve-setting, or give the figure',
+            ),
+          ];
     case 'sum': {
       const before = operation.sums.slice(0, operation.sums.indexOf(sum));
       const other = before.find(({ name }) => name === source.name);
@@ -166,7 +188,10 @@ const inputMisfits = (bound: Bound, key: string, source: GivenInput): readonly F
     const keys = reckoning.inputs.map((one) => one.key);
     return [wrong(own, `${reckoning.name} does not take ${key}`, chooseName(key, keys))];
   }
-  if (source.kind === 'text') return textMisfits(source, input, own);
+  if (source.kind === 'text') {
+    const misfits = textMisfits(source, input, own);
+    return misfits.length > 0 ? misfits : saidTwice(bound.engine, reckoning, key, source.text, own);
+  }
   const misfits = sourceMisfits(bound, source, own);
   if (misfits.length > 0) return misfits;
   const dimension = sourceDimension(bound.engine, bound.operation, source);

@@ -13,6 +13,7 @@ import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
 import { pumpsAsFitted } from '../pumps.ts';
 import { placesInQuestion } from '../scope.ts';
+import { spillText } from './manual-text.ts';
 import { measuredValue, readWith, valueWithSpread } from './measured-value.ts';
 
 /** What a sum is given, or what must be done before it can be. */
@@ -97,6 +98,12 @@ export const pumpsText = (job: OpenJob, { of }: Extract<GivenInput, { kind: 'pum
       return manual(`${formatFigure(toDegrees(timing.rate), 4)} deg/mm`);
     case 'adding':
       return manual(timing.addingShims);
+    case 'spill': {
+      const text = spillText(engine);
+      return text === undefined
+        ? { kind: 'first', says: 'the manual gives no spill before the top', remedy: 'say it under check' }
+        : manual(text);
+    }
     case 'datum':
       return manual(`${formatFigure(timing.datum, 3)} mm`);
     default:

@@ -1,5 +1,4 @@
 /** @module What the job gives to an input of a sum, and where it comes from; or what must be done before it can. */
-import type { EngineType } from '../../engine/engine-type.ts';
 import type { Fastener } from '../../engine/fastener.ts';
 import type { GivenInput } from '../../engine/operation-sum.ts';
 import { figureText, shownIn } from '../../engine/shown-in.ts';
@@ -10,31 +9,12 @@ import { typedText } from '../../quantity/typed.ts';
 import { covariance, standardUncertainty } from '../../quantity/uncertain.ts';
 import type { OpenJob } from '../job.ts';
 import { type GivenText, listedText, pumpsText } from './given-lists.ts';
+import { engineText, plainly, valvesText } from './manual-text.ts';
 import { measuredValue, valueWithSpread } from './measured-value.ts';
 import { type SumPlace, sumKey } from './sum-places.ts';
 
 const given = (text: string, from: string): GivenText => ({ kind: 'given', text, from });
 const first = (says: string, remedy: string): GivenText => ({ kind: 'first', says, remedy });
-
-/** As few digits as say it: nothing was measured here. */
-const plainly = (value: number): string => String(Number(value.toPrecision(9)));
-
-const engineText = (engine: EngineType, of: Extract<GivenInput, { kind: 'engine' }>['of']): string => {
-  switch (of) {
-    case 'stroke':
-      return `${plainly(engine.stroke)} mm`;
-    case 'rod':
-      return `${plainly(engine.rod)} mm`;
-    case 'pin-offset':
-      return `${plainly(engine.pinOffset)} mm`;
-    case 'cylinders':
-      return String(engine.cylinders);
-    case 'firing-order':
-      return engine.firingOrder.join('-');
-    default:
-      return of satisfies never;
-  }
-};
 
 /** Undefined where the manual does not say it. */
 const fastenerText = (
@@ -153,6 +133,12 @@ export const givenText = (job: OpenJob, at: SumPlace, key: string): GivenText | 
       return limitText(job, source);
     case 'engine':
       return given(engineText(engine, source.of), `by the manual, ${engine.source}`);
+    case 'valves': {
+      const text = valvesText(engine, source.of);
+      return text === undefined
+        ? first('the engine type does not say when the valves lift', 'say so under valve-setting')
+        : given(text, `valve setting, by the manual, ${engine.source}`);
+    }
     case 'fastener': {
       const fastener = engine.fasteners.get(source.name);
       const text = fastener && fastenerText(fastener, source.of);

@@ -31,7 +31,10 @@ export const sourceDimension = (
     case 'pumps':
       if (source.of === 'most') return 'count';
       if (source.of === 'rate') return 'angle-per-length';
+      if (source.of === 'spill') return 'angle';
       return source.of === 'datum' ? 'length' : undefined;
+    case 'valves':
+      return source.of === 'events' ? undefined : 'angle';
     case 'instrument':
     case 'shared':
       return 'length';
