@@ -151,7 +151,13 @@ export type Fact =
     }
   | { readonly kind: 'reading struck out'; readonly reading: string; readonly why: string }
   | { readonly kind: 'doubt answered'; readonly doubt: string; readonly why: string }
-  | { readonly kind: 'size found'; readonly component: string; readonly size: string }
+  | {
+      readonly kind: 'size found';
+      readonly component: string;
+      /** Left out where all its places are of that size. */
+      readonly place?: string;
+      readonly size: string;
+    }
   | {
       readonly kind: 'finding noted';
       readonly place: string;

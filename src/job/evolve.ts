@@ -4,6 +4,7 @@ import type { Trouble } from '../engine/trouble.ts';
 import type { Signed } from '../journal/event.ts';
 import { type Head, headAt, noHead } from '../journal/head.ts';
 import { isSound } from '../measure/decision-rule.ts';
+import { withFound } from '../measure/fitted-size.ts';
 import { cellKey, type Reading } from '../measure/reading.ts';
 import { priorsWith } from '../measure/slips/priors.ts';
 import type { Refusal } from '../quantity/refusal.ts';
@@ -180,10 +181,8 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
         ...job,
         doubtsAnswered: grow(job.doubtsAnswered, fact.doubt, { why: fact.why, ...signed }),
       };
-    case 'size found': {
-      const sizesFound = grow(job.sheet.sizesFound, fact.component, fact.size);
-      return { ...job, sheet: { ...job.sheet, sizesFound } };
-    }
+    case 'size found':
+      return { ...job, sheet: withFound(job.sheet, fact) };
     case 'finding noted': {
       const { kind: _, ...told } = fact;
       return { ...job, findings: [...job.findings, { ...told, id, ...signed }] };
@@ -308,7 +307,6 @@ const owned = (job: Job): Job =>
           ...job.sheet,
           instruments: new Map(job.sheet.instruments),
           readings: new Map(job.sheet.readings),
-          sizesFound: new Map(job.sheet.sizesFound),
         },
         takenBy: new Map(job.takenBy),
         doubtsAnswered: new Map(job.doubtsAnswered),

@@ -38,6 +38,24 @@ const findingFirst = z.strictObject({
   says: note,
 });
 
+const formerFirst = z.strictObject({
+  number: words,
+  on: day,
+  hoursRun: typed,
+  cells: z
+    .array(
+      z.strictObject({
+        cell,
+        anew: z.boolean(),
+        size: typed.exactOptional(),
+        expanded: typed.exactOptional(),
+      }),
+    )
+    .max(20_000),
+});
+
+const sizeFoundFirst = z.strictObject({ component: words, size: words });
+
 const agreedFirst = z.strictObject({ name: words, how: note });
 const crackTest = z.strictObject({
   by: z.enum(['dye penetrant', 'magnetic particles', 'pressure']),
@@ -81,20 +99,11 @@ const shapes = {
     daysWanted: z.number().exactOptional(),
   }),
   'slip chances brought': z.strictObject({ chances: z.array(slipChance).max(100) }),
-  'former overhaul brought': z.strictObject({
-    number: words,
-    on: day,
-    hoursRun: typed,
-    cells: z
-      .array(
-        z.strictObject({
-          cell,
-          anew: z.boolean(),
-          size: typed.exactOptional(),
-          expanded: typed.exactOptional(),
-        }),
-      )
-      .max(20_000),
+  'former overhaul brought': formerFirst.extend({
+    sizes: z
+      .array(z.strictObject({ component: words, place: words, size: words }))
+      .max(2000)
+      .exactOptional(),
   }),
   'scope set': z.strictObject({
     reach: z.array(words).max(400),
@@ -111,7 +120,7 @@ const shapes = {
   }),
   'reading struck out': z.strictObject({ reading: words, why: note }),
   'doubt answered': z.strictObject({ doubt: plain(2000), why: note }),
-  'size found': z.strictObject({ component: words, size: words }),
+  'size found': sizeFoundFirst.extend({ place: words.exactOptional() }),
   'finding noted': findingFirst.extend({
     grade: z.enum(['slight', 'marked', 'severe']).exactOptional(),
     crackTest: crackTest.exactOptional(),
@@ -254,7 +263,11 @@ export type ShapedFact = { [Kind in FactKind]: { kind: Kind } & z.infer<(typeof 
 export const facts = factReader<Fact>({
   'booked in': [now(shapes['booked in'])],
   'slip chances brought': [now(shapes['slip chances brought'])],
-  'former overhaul brought': [now(shapes['former overhaul brought'])],
+  'former overhaul brought': [
+    // Before it told at which sizes parts were left.
+    now(formerFirst),
+    now(shapes['former overhaul brought']),
+  ],
   'scope set': [now(shapes['scope set'])],
   'instrument brought': [
     // Before masters, certificates and checks were written down.
@@ -264,7 +277,11 @@ export const facts = factReader<Fact>({
   'reading taken': [now(shapes['reading taken'])],
   'reading struck out': [now(shapes['reading struck out'])],
   'doubt answered': [now(shapes['doubt answered'])],
-  'size found': [now(shapes['size found'])],
+  'size found': [
+    // Before one place could be of another size than the others.
+    now(sizeFoundFirst),
+    now(shapes['size found']),
+  ],
   'finding noted': [
     // Before grades, crack tests and hardness were written down.
     now(findingFirst),

@@ -14,6 +14,7 @@ import type { Lacking } from '../reckon/fit-lacking.ts';
 import type { FitPlace } from '../reckon/fit-question.ts';
 import { cellTitle } from './cell-title.ts';
 import type { AssignedParts, OpenJob, StockPart } from './job.ts';
+import { sizeToFit } from './size-at.ts';
 
 export interface LoosePart {
   readonly name: string;
@@ -38,6 +39,10 @@ export interface AssignedFit {
 export interface PlaceFit {
   readonly place: string;
   readonly title: string;
+  /** The size that goes there: as planned, else as it stands. */
+  readonly size: string;
+  /** Of the clearance there, mm. */
+  readonly limits: { readonly least: number; readonly greatest: number };
   readonly room?: Uncertain;
   /** What must be read first, in words. */
   readonly missing: readonly string[];
@@ -49,9 +54,6 @@ export interface PlaceFit {
 export interface ComponentFit {
   readonly component: Component;
   readonly fitting: Fitting;
-  /** The size at which it is fitted: as it was last noted, else as made. */
-  readonly size: string;
-  readonly limits: { readonly least: number; readonly greatest: number };
   readonly stock: readonly LoosePart[];
   readonly places: readonly PlaceFit[];
   /** Refused, with what is missing, until it can be reckoned. */
@@ -99,13 +101,11 @@ const roomAt = ({ sheet }: OpenJob, fitting: Fitting, place: Place): Pick<PlaceF
     : { missing: missing.map((cell) => `read ${cellTitle(sheet.engine, cell)}`) };
 };
 
-type Limits = ComponentFit['limits'];
-
 /** What the clearance at a place comes to with some parts of the stock. */
 export const clearanceWith = (
   job: OpenJob,
-  { fitting, limits, stock }: Pick<ComponentFit, 'fitting' | 'limits' | 'stock'>,
-  room: Uncertain | undefined,
+  { fitting, stock }: Pick<ComponentFit, 'fitting' | 'stock'>,
+  { room, limits }: Pick<PlaceFit, 'room' | 'limits'>,
   names: readonly string[],
 ): AssignedFit => {
   const sizes = names.flatMap((name) => stock.find((part) => part.name === name)?.measured ?? []);
@@ -121,20 +121,14 @@ export const clearanceWith = (
   };
 };
 
-const setOf = (
+type Asked = Pick<ComponentFit, 'component' | 'fitting' | 'stock' | 'places'>;
+
+/** The best set for the places that take one size. */
+const setOfSize = (
   job: OpenJob,
-  component: Component,
-  fitting: Fitting,
-  { limits, size, stock, places }: Pick<ComponentFit, 'limits' | 'size' | 'stock' | 'places'>,
+  { component, fitting, stock, places }: Asked,
+  size: string,
 ): ComponentFit['set'] => {
-  const missing = places.flatMap((place) => place.missing);
-  const [first] = missing;
-  if (first !== undefined)
-    return refuse(
-      `${missing.length} ${missing.length === 1 ? 'size is' : 'sizes are'} not yet measured`,
-      component.title,
-      first,
-    );
   const parts = stock.flatMap(({ name, half, measured, size: of }) =>
     measured && of === size ? [{ name, size: measured, ...(half !== undefined && { half }) }] : [],
   );
@@ -144,15 +138,58 @@ const setOf = (
       component.title,
       `measure the loose parts: ${fitting.measured}`,
     );
-  const rooms = places.flatMap(({ place, room }): readonly FitPlace[] =>
-    room ? [{ name: place, room, limits }] : [],
+  const rooms = places.flatMap(({ place, room, limits, size: asked }): readonly FitPlace[] =>
+    room && asked === size ? [{ name: place, room, limits }] : [],
   );
   const { goes, takes } = fitting;
   return fitParts({ places: rooms, parts, goes, takes, rule: ruleOf(job.sheet) });
 };
 
-const fitOf = (job: OpenJob, component: Component, fitting: Fitting, limits: Limits): ComponentFit => {
-  const { engine, sizesFound } = job.sheet;
+/** Sets of several sizes as one: no part of one size competes for a place of another. */
+const bothSets = (one: FitSet, other: FitSet): FitSet => ({
+  kind: 'fitted',
+  fits: [...one.fits, ...other.fits],
+  greatestOff: Math.max(one.greatestOff, other.greatestOff),
+  sumOff: one.sumOff + other.sumOff,
+  proved: one.proved && other.proved,
+});
+
+const setOf = (job: OpenJob, asked: Asked): ComponentFit['set'] => {
+  const missing = asked.places.flatMap((place) => place.missing);
+  const [first] = missing;
+  if (first !== undefined)
+    return refuse(
+      `${missing.length} ${missing.length === 1 ? 'size is' : 'sizes are'} not yet measured`,
+      asked.component.title,
+      first,
+    );
+  const sizes = [...new Set(asked.places.map(({ size }) => size))];
+  const sets = sizes.map((size) => setOfSize(job, asked, size));
+  return sets.reduce((one, other) => {
+    if (one.kind === 'refused' || one.value.kind === 'lacking') return one;
+    if (other.kind === 'refused' || other.value.kind === 'lacking') return other;
+    return answer(bothSets(one.value, other.value));
+  });
+};
+
+/** Without limits there is nothing to fit to. */
+const placeFit = (
+  job: OpenJob,
+  component: Component,
+  fitting: Fitting,
+  place: Place,
+): Omit<PlaceFit, 'assigned' | 'proposed'> | undefined => {
+  const { engine } = job.sheet;
+  const of = engine.characteristics.get(fitting.clearance);
+  const at = operandPlace(engine, place, of?.at ?? place.kind);
+  const { least, greatest } = limitsOf(job.sheet, fitting.clearance, at)?.new ?? {};
+  if (least === undefined || greatest === undefined) return undefined;
+  const size = sizeToFit(job, component.name, place.id);
+  const limits = { least, greatest };
+  return { place: place.id, title: place.title, size, limits, ...roomAt(job, fitting, place) };
+};
+
+const fitOf = (job: OpenJob, component: Component, fitting: Fitting): ComponentFit | undefined => {
   const assigned: ReadonlyMap<string, AssignedParts> = job.assigned.get(component.name) ?? new Map();
   const placeOf = new Map(
     [...assigned].flatMap(([place, { parts }]) => parts.map((part) => [part, place] as const)),
@@ -160,28 +197,22 @@ const fitOf = (job: OpenJob, component: Component, fitting: Fitting, limits: Lim
   const stock = [...(job.stock.get(component.name) ?? [])].map((entry) =>
     loosePart(job, fitting, entry, placeOf),
   );
-  const size = sizesFound.get(component.name) ?? 'standard';
-  const places = [...engine.places.values()]
+  const known = [...job.sheet.engine.places.values()]
     .filter(({ kind }) => kind === component.at)
-    .map((place): PlaceFit => {
-      const known = roomAt(job, fitting, place);
-      const names = assigned.get(place.id)?.parts;
-      return {
-        place: place.id,
-        title: place.title,
-        ...known,
-        ...(names && { assigned: clearanceWith(job, { fitting, limits, stock }, known.room, names) }),
-      };
-    });
-  const set = setOf(job, component, fitting, { limits, size, stock, places });
+    .map((place) => placeFit(job, component, fitting, place));
+  const places = known.flatMap((place): readonly PlaceFit[] => {
+    if (!place) return [];
+    const names = assigned.get(place.place)?.parts;
+    return [{ ...place, ...(names && { assigned: clearanceWith(job, { fitting, stock }, place, names) }) }];
+  });
+  if (places.length === 0 || places.length < known.length) return undefined;
+  const set = setOf(job, { component, fitting, stock, places });
   const proposed = new Map(
     set.kind === 'answer' && set.value.kind === 'fitted' ? set.value.fits.map((fit) => [fit.place, fit]) : [],
   );
   return {
     component,
     fitting,
-    size,
-    limits,
     stock,
     places: places.map((place) => {
       const fit = proposed.get(place.place);
@@ -190,6 +221,11 @@ const fitOf = (job: OpenJob, component: Component, fitting: Fitting, limits: Lim
     set,
   };
 };
+
+/** The limits of the clearance in words, each once: `0.065 to 0.107`. */
+export const fitLimits = ({ places }: Pick<ComponentFit, 'places'>): readonly PlaceFit['limits'][] => [
+  ...new Map(places.map(({ limits }) => [`${limits.least}|${limits.greatest}`, limits])).values(),
+];
 
 /** Jobs never change: what was reckoned of one stays so. */
 const reckoned = new WeakMap<OpenJob, readonly ComponentFit[]>();
@@ -205,9 +241,7 @@ export const fittingsOf = (job: OpenJob): readonly ComponentFit[] => {
   if (before) return before;
   const fits = [...job.sheet.engine.components.values()].flatMap((component) => {
     const { fitting } = component;
-    const { least, greatest } = (fitting && limitsOf(job.sheet, fitting.clearance)?.new) ?? {};
-    if (!fitting || least === undefined || greatest === undefined) return [];
-    return [fitOf(job, component, fitting, { least, greatest })];
+    return (fitting && fitOf(job, component, fitting)) ?? [];
   });
   reckoned.set(job, fits);
   return fits;

@@ -1,7 +1,8 @@
 /** @module How a job left its engine: sizes as they went, for the next overhaul of the same engine to start from. */
 import type { EngineType } from '../engine/engine-type.ts';
 import { quantityOf } from '../engine/shown-in.ts';
-import type { FormerCell, FormerOverhaul } from '../measure/former-overhaul.ts';
+import { placesOfComponent } from '../measure/fitted-size.ts';
+import type { FormerCell, FormerOverhaul, FormerPlaceSize } from '../measure/former-overhaul.ts';
 import { judgeCell } from '../measure/judge.ts';
 import { cellsOf, placesOf } from '../measure/scheme.ts';
 import { formatFigure } from '../quantity/figure.ts';
@@ -10,6 +11,7 @@ import { unitsOf } from '../quantity/unit.ts';
 import { decided } from './decided.ts';
 import type { OpenJob } from './job.ts';
 import type { JobLine } from './job-line.ts';
+import { sizeToFit } from './size-at.ts';
 
 /** Finer than anything is read to, in the core's units. */
 const decimals = 5;
@@ -20,6 +22,17 @@ const ownerOf = (engine: EngineType, name: string): string | undefined =>
 /** Whether the size that counts was read after the plan was chosen: as built, and no longer as found. */
 const readSince = (job: OpenJob, reading: string | undefined): boolean =>
   job.plan === undefined || (job.takenBy.get(reading ?? '')?.at ?? '') > job.plan.at;
+
+/** Places that go at another size than as made. */
+const sizesLeft = (job: OpenJob): readonly FormerPlaceSize[] =>
+  [...job.sheet.engine.components.values()].flatMap((component) =>
+    component.sizes
+      ? placesOfComponent(job.sheet.engine, component).flatMap((place): readonly FormerPlaceSize[] => {
+          const size = sizeToFit(job, component.name, place);
+          return size === 'standard' ? [] : [{ component: component.name, place, size }];
+        })
+      : [],
+  );
 
 /** The overhaul that a job was; undefined for one that has not been handed over. */
 export const leftBy = (job: OpenJob): FormerOverhaul | undefined => {
@@ -44,7 +57,7 @@ export const leftBy = (job: OpenJob): FormerOverhaul | undefined => {
     });
   });
   const { number, hoursRun } = job.booked;
-  return { number, on: job.handedOver.at.slice(0, 10), hoursRun, cells };
+  return { number, on: job.handedOver.at.slice(0, 10), hoursRun, cells, sizes: sizesLeft(job) };
 };
 
 const plain = (plate: string): string => plate.replace(/[\s-]+/g, '').toUpperCase();

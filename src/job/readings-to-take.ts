@@ -20,7 +20,13 @@ export const requestsToTake = (
   );
   return [
     ...[...brought.values()].map((instrument): Request => ({ kind: 'bring instrument', instrument })),
-    ...[...sizesFound].map(([component, size]): Request => ({ kind: 'note size found', component, size })),
+    // Of all places before one of them: what is said of a place is not taken back.
+    ...[...sizesFound]
+      .toSorted(([a], [b]) => Number(a.includes('@')) - Number(b.includes('@')))
+      .map(([key, size]): Request => {
+        const [component = '', place] = key.split('@');
+        return { kind: 'note size found', component, ...(place !== undefined && { place }), size };
+      }),
     ...readings.map(
       ({ cell, typed, instrument, temperature, instrumentTemperature }): Request => ({
         kind: 'take reading',

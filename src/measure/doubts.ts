@@ -1,5 +1,5 @@
 /** @module Readings that look wrong: the odds of the usual slips against an honest reading. */
-import type { Characteristic, Limits } from '../engine/engine-type.ts';
+import type { Characteristic, Limits, Place } from '../engine/engine-type.ts';
 import { copiedRowDoubts } from './copied-row-doubts.ts';
 import { expectationOf, runShare } from './expectation.ts';
 import { aroundOthers } from './honest.ts';
@@ -30,29 +30,49 @@ interface Looked {
 interface Kept {
   readonly readings: readonly (readonly Reading[] | undefined)[];
   readonly instruments: Sheet['instruments'];
-  readonly limits: Limits | undefined;
+  readonly limits: readonly (Limits | undefined)[];
   readonly priors: Priors;
   readonly former: Sheet['former'];
-  readonly looked: Looked | undefined;
+  readonly looked: readonly Looked[];
 }
 
 const kept = new WeakMap<Characteristic, Kept>();
 
-const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
+const alike = <Item>(before: readonly Item[], now: readonly Item[]): boolean =>
+  before.every((each, at) => each === now[at]);
+
+/** What is said of all readings with an instrument is said of each size by itself. */
+const toldApart = (looked: readonly Looked[]): readonly Looked[] => {
+  const told = new Set<string>();
+  return looked.map((one) => {
+    const doubts = one.doubts.map((doubt) =>
+      told.has(doubt.id) ? { ...doubt, id: `${doubt.id} at ${doubt.places[0]}` } : doubt,
+    );
+    for (const { id } of doubts) told.add(id);
+    return { ...one, doubts };
+  });
+};
+
+/** Places whose parts are of one size are looked at together; those of another are no neighbours of theirs. */
+const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors): readonly Looked[] => {
   const { instruments } = sheet;
-  const limits = limitsOf(sheet, characteristic.name);
-  const readings = placesOf(sheet.engine, characteristic).flatMap(({ id }) =>
+  const places = placesOf(sheet.engine, characteristic);
+  const limits = places.map(({ id }) => limitsOf(sheet, characteristic.name, id));
+  const readings = places.flatMap(({ id }) =>
     cellsOf(sheet.engine, characteristic.name, id).map((cell) => sheet.readings.get(cellKey(cell))),
   );
   const before = kept.get(characteristic);
   const same =
     before?.instruments === instruments &&
-    before.limits === limits &&
     before.priors === priors &&
     before.former === sheet.former &&
-    before.readings.every((each, at) => each === readings[at]);
+    alike(before.limits, limits) &&
+    alike(before.readings, readings);
   if (same) return before.looked;
-  const looked = look(sheet, characteristic, priors);
+  const bySize = Map.groupBy(places, (_, at) => limits[at]);
+  const looked = toldApart(
+    [...bySize].flatMap(([own, ofSize]) => look(sheet, characteristic, priors, own, ofSize) ?? []),
+  );
   kept.set(characteristic, { readings, instruments, limits, priors, former: sheet.former, looked });
   return looked;
 };
@@ -61,10 +81,15 @@ const lookedAt = (sheet: Sheet, characteristic: Characteristic, priors: Priors):
 const lifeOf = ({ engine }: Sheet, name: string): number | undefined =>
   [...engine.components.values()].find(({ judgedBy }) => judgedBy.includes(name))?.life;
 
-const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Looked | undefined => {
-  const limits = limitsOf(sheet, characteristic.name);
+const look = (
+  sheet: Sheet,
+  characteristic: Characteristic,
+  priors: Priors,
+  limits: Limits | undefined,
+  places: readonly Place[],
+): Looked | undefined => {
   const scale = scaleOf(characteristic, limits);
-  const read = rowsOf(sheet, characteristic, scale);
+  const read = rowsOf(sheet, characteristic, places, scale);
   const first = read[0]?.[0];
   if (!first) return undefined;
   const life = lifeOf(sheet, characteristic.name);
@@ -87,8 +112,13 @@ const look = (sheet: Sheet, characteristic: Characteristic, priors: Priors): Loo
 const ofSheet = (sheet: Sheet, priors: Priors): readonly Doubt[] => {
   const looked = [...sheet.engine.characteristics.values()]
     .filter(({ derived }) => !derived)
-    .flatMap((characteristic) => lookedAt(sheet, characteristic, priors) ?? []);
-  const rowsOfBore = new Map(looked.map(({ known, rows }) => [known.characteristic.name, rows]));
+    .flatMap((characteristic) => lookedAt(sheet, characteristic, priors));
+  const rowsOfBore = new Map(
+    [...Map.groupBy(looked, ({ known }) => known.characteristic.name)].map(([name, ofSizes]) => [
+      name,
+      ofSizes.flatMap(({ rows }) => rows),
+    ]),
+  );
   return [
     ...looked.flatMap(({ known, rows, doubts }) => {
       const bores = rowsOfBore.get(boreOfGap(known.characteristic) ?? '');

@@ -13,6 +13,13 @@ export interface FormerCell {
   readonly expanded?: Typed;
 }
 
+/** At which size a part was left at its place. */
+export interface FormerPlaceSize {
+  readonly component: string;
+  readonly place: string;
+  readonly size: string;
+}
+
 export interface FormerOverhaul {
   /** The job's number. */
   readonly number: string;
@@ -21,4 +28,6 @@ export interface FormerOverhaul {
   /** Hours that the engine had run when it came in then. */
   readonly hoursRun: Typed;
   readonly cells: readonly FormerCell[];
+  /** Places that it left at another size than as made; missing where they were not written down. */
+  readonly sizes?: readonly FormerPlaceSize[];
 }

@@ -1,6 +1,7 @@
 /** @module Sizes that an engine was left with at a former overhaul, for what is read now to be held against. */
 import type { Characteristic, EngineType } from '../engine/engine-type.ts';
 import { quantityOf } from '../engine/shown-in.ts';
+import { sizesOffered } from '../engine/sizes-offered.ts';
 import { amountOf, type Typed, typedText } from '../quantity/typed.ts';
 import type { FormerCell, FormerOverhaul } from './former-overhaul.ts';
 import { type Cell, cellKey } from './reading.ts';
@@ -76,9 +77,16 @@ export const wearSince = (sheet: Sheet, cell: Cell, now: number): WearSince | un
   return { left, wear, ...(hours !== undefined && { perThousand: (1000 * wear) / hours }) };
 };
 
-/** The same, without cells that the engine type, as it is now, does not measure. */
+/** The same, without cells that the engine type, as it is now, does not measure, and sizes that it does not have. */
 export const fittingTo = (former: FormerOverhaul, engine: EngineType): FormerOverhaul => ({
   ...former,
+  ...(former.sizes && {
+    sizes: former.sizes.filter(
+      ({ component, place, size }) =>
+        engine.places.get(place)?.kind === engine.components.get(component)?.at &&
+        sizesOffered(engine.components.get(component)).includes(size),
+    ),
+  }),
   cells: former.cells.filter(({ cell }) => {
     const measured = engine.characteristics.get(cell.characteristic);
     return (

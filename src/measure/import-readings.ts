@@ -7,6 +7,7 @@ import { parseDecimal } from '../quantity/decimal.ts';
 import { type Answer, answer } from '../quantity/refusal.ts';
 import { amountOf, readTyped, type Typed, typedText } from '../quantity/typed.ts';
 import { csvField } from './csv.ts';
+import { placesOfComponent } from './fitted-size.ts';
 import type { Instrument } from './instrument.ts';
 import { readInstrument } from './instrument-file.ts';
 import { cellKey, type Reading } from './reading.ts';
@@ -20,7 +21,7 @@ export interface ReadingsFile {
   readonly readings: readonly Reading[];
   /** Those that the readings were taken with. */
   readonly instruments: readonly Instrument[];
-  /** Component to size, where the file says that one was found away from standard. */
+  /** Component, or `component@place`, to size, where the file says that one was found away from standard. */
   readonly sizesFound: ReadonlyMap<string, string>;
   readonly troubles: readonly RowTrouble[];
 }
@@ -179,17 +180,21 @@ export const readReadings = (
 const sizesKept = (engine: EngineType, sizes: ReadonlyMap<string, string>) => {
   const kept = new Map<string, string>();
   const faults: RowTrouble[] = [];
-  for (const [name, size] of sizes) {
+  for (const [key, size] of sizes) {
+    const [name = '', place] = key.split('@');
     const component = engine.components.get(name);
     const steps = ['standard', ...(component?.sizes?.steps.map((step) => step.name) ?? [])];
+    const places = component ? placesOfComponent(engine, component) : [];
     if (!component) {
       faults.push(
         error(0, 'there is no such component', short(name), chooseName(name, engine.components.keys())),
       );
+    } else if (place !== undefined && !places.includes(place)) {
+      faults.push(error(0, `${name} has no such place`, short(place), chooseName(place, places)));
     } else if (!steps.includes(size)) {
       faults.push(error(0, `${name} has no such size`, short(size), `write one of ${steps.join(', ')}`));
-    } else if (size !== 'standard') {
-      kept.set(name, size);
+    } else if (size !== 'standard' || place !== undefined) {
+      kept.set(key, size);
     }
   }
   return { kept, faults };

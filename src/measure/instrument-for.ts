@@ -1,23 +1,33 @@
 /** @module Which instruments of a register suit a characteristic: the one in the hand, the right kind, the right range. */
 
+import type { Characteristic } from '../engine/engine-type.ts';
 import { kindOf } from '../engine/instrument-kind.ts';
 import { quantityOf } from '../engine/shown-in.ts';
 import { amountOf } from '../quantity/typed.ts';
 import type { Instrument } from './instrument.ts';
 import { limitsOf } from './limits.ts';
+import { placesOf } from './scheme.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Whether it reaches every size that may still go back; true where the manual gives no limits. */
-const reaches = (instrument: Instrument, sheet: Sheet, characteristic: string): boolean => {
-  const { least, greatest } = limitsOf(sheet, characteristic)?.goesBack ?? {};
-  const quantity = quantityOf(sheet.engine.characteristics.get(characteristic));
+interface Wanted {
+  readonly sheet: Sheet;
+  readonly asked: Characteristic | undefined;
+}
+
+/** Whether it reaches every size that may still go back, at any place; true where the manual gives no limits. */
+const reaches = (instrument: Instrument, { sheet, asked }: Wanted): boolean => {
+  const bounds = (asked ? placesOf(sheet.engine, asked) : []).flatMap(({ id }) => {
+    const { least, greatest } = limitsOf(sheet, asked?.name ?? '', id)?.goesBack ?? {};
+    return [least, greatest];
+  });
+  const quantity = quantityOf(asked);
   const [from = Number.NaN, to = Number.NaN] = [instrument.range.least, instrument.range.greatest].map(
     (end) => {
       const amount = amountOf(end, quantity);
       return amount.kind === 'answer' ? amount.value : Number.NaN;
     },
   );
-  return [least, greatest].every((bound) => bound === undefined || (from <= bound && bound <= to));
+  return bounds.every((bound) => bound === undefined || (from <= bound && bound <= to));
 };
 
 /** What this characteristic was read with last, wherever it was read. */
@@ -46,6 +56,6 @@ export const instrumentsFor = (
     (kindOf(instrument.kind).measures === quantityOf(asked) ? 0 : 8) +
     (instrument.name === used ? 0 : 4) +
     (instrument.kind === kind ? 0 : 2) +
-    (reaches(instrument, sheet, characteristic) ? 0 : 1);
+    (reaches(instrument, { sheet, asked }) ? 0 : 1);
   return register.toSorted((a, b) => unfit(a) - unfit(b));
 };

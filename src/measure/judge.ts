@@ -54,7 +54,7 @@ export const judgeCell = (sheet: Sheet, cell: Cell): JudgedCell => {
   if (!readings || !reading) return { cell, verdict: 'not yet known' };
   const from = cellSize(sheet, key, readings);
   if (!from?.size) return { cell, reading: reading.id, verdict: 'not yet known' };
-  const limits = limitsOf(sheet, cell.characteristic);
+  const limits = limitsOf(sheet, cell.characteristic, cell.place);
   const rule = ruleOf(sheet);
   let cells = cellsJudged.get(sheet.engine);
   if (!cells) {

@@ -53,7 +53,7 @@ export const judgementOfCells = (
   place: Place,
   cells: readonly JudgedCell[],
 ): Judged => {
-  const limits = limitsOf(sheet, characteristic.name);
+  const limits = limitsOf(sheet, characteristic.name, place.id);
   const sized = cells.flatMap((cell): readonly SizedCell[] =>
     cell.size ? [{ ...cell, size: cell.size }] : [],
   );
@@ -110,7 +110,7 @@ export const judgementOfSum = (
   place: Place,
   sizeIn: (cell: Cell) => Uncertain | undefined,
 ): Judged => {
-  const limits = limitsOf(sheet, characteristic.name);
+  const limits = limitsOf(sheet, characteristic.name, place.id);
   const base = { place: place.id, characteristic: characteristic.name, ...(limits && { limits }), cells: [] };
   const found = characteristic.derived
     ? evaluate(characteristic.derived, place, { engine: sheet.engine, sizeIn })

@@ -1,5 +1,7 @@
-/** @module Which limits hold for a characteristic: as made, or those of the rework step at which it was found. */
+/** @module Which limits hold for a characteristic: as made, or those of the rework step fitted at its place. */
 import type { Component, EngineType, Limits } from '../engine/engine-type.ts';
+import { operandPlace } from './expression.ts';
+import { fittedSize } from './fitted-size.ts';
 import type { Sheet } from './sheet.ts';
 
 const owners = new WeakMap<EngineType, ReadonlyMap<string, Component>>();
@@ -29,16 +31,18 @@ const asMade = (limits: Limits): Limits => {
 };
 
 /**
- * Limits of a characteristic on this sheet.
+ * Limits of a characteristic at a place on this sheet.
  *
- * @param sheet           its engine type, the sizes at which components were found, and by which limits it is judged
+ * @param sheet           its engine type, the sizes at which parts are fitted, and by which limits it is judged
  * @param characteristic  name
- * @returns limits of the rework step found, else those as made; undefined where the manual gives none
+ * @param place           id of a place of its kind
+ * @returns limits of the rework step fitted there, else those as made; undefined where the manual gives none
  */
-export const limitsOf = (sheet: Sheet, characteristic: string): Limits | undefined => {
+export const limitsOf = (sheet: Sheet, characteristic: string, place: string): Limits | undefined => {
   const owner = ownersOf(sheet.engine).get(characteristic);
-  const found = owner && sheet.sizesFound.get(owner.name);
-  const step = found && owner.sizes?.steps.find(({ name }) => name === found);
+  const at = owner && sheet.engine.places.get(place);
+  const fitted = at && fittedSize(sheet, owner.name, operandPlace(sheet.engine, at, owner.at));
+  const step = fitted && owner.sizes?.steps.find(({ name }) => name === fitted);
   const limits = step ? step.limits : sheet.engine.characteristics.get(characteristic)?.limits;
   return limits && sheet.against === 'as made' ? asMade(limits) : limits;
 };

@@ -46,7 +46,7 @@ export interface Asked {
 /** The verdict as it would be with other sizes in the cells. */
 const judgedWith = ({ sheet, characteristic, place }: Asked, sizeIn: SizeIn): Judged => {
   if (characteristic.derived) return judgementOfSum(sheet, characteristic, place, sizeIn);
-  const limits = limitsOf(sheet, characteristic.name);
+  const limits = limitsOf(sheet, characteristic.name, place.id);
   const cells = cellsOf(sheet.engine, characteristic.name, place.id).map((cell): JudgedCell => {
     const size = sizeIn(cell);
     return size ? { cell, size, ...weigh(size, limits, ruleOf(sheet)) } : { cell, verdict: 'not yet known' };

@@ -134,7 +134,7 @@ const doubtOf = (known: Known, taken: Taken, { slip, candidate, odds }: Suspicio
   return {
     id: `${slip.name}:${reading.id}`,
     slip: slip.name,
-    says: `${whereTaken(known.characteristic, taken)}: ${typedText(reading.typed)} looks like ${slip.says}; ${typedText(candidate.likely)} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${machinedWords(known.sheet, known.characteristic.name, taken.size)}`,
+    says: `${whereTaken(known.characteristic, taken)}: ${typedText(reading.typed)} looks like ${slip.says}; ${typedText(candidate.likely)} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${machinedWords(known.sheet, known.characteristic, place, taken.size)}`,
     readings: [reading.id],
     places: [place.id],
     likely: [candidate.likely],

@@ -42,8 +42,10 @@ const inBores = (
 
 const tooClose = (known: Known, { row, bore }: InBore): readonly Doubt[] => {
   const { sheet, priors } = known;
-  const made = limitsOf(sheet, known.characteristic.name)?.new.least;
-  const madeBore = limitsOf(sheet, boreOfGap(known.characteristic) ?? '')?.new.greatest;
+  const [[ring], [cylinder]] = [row, bore];
+  if (!ring || !cylinder) return [];
+  const made = limitsOf(sheet, known.characteristic.name, ring.place.id)?.new.least;
+  const madeBore = limitsOf(sheet, cylinder.reading.cell.characteristic, cylinder.place.id)?.new.greatest;
   if (made === undefined || madeBore === undefined) return [];
   return row.flatMap((taken) => {
     const { reading, place, size, u } = taken;

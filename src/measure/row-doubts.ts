@@ -67,7 +67,7 @@ const offsetDoubt = (known: Known, rows: readonly (readonly Taken[])[], instrume
       {
         id: `${constantOffset.name}:${instrument}|${characteristic.name}`,
         slip: constantOffset.name,
-        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past ${partsMadeOrLeft(known, read)}, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}.${due === undefined ? '' : ` It was due for calibration by ${due}.`} Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic.name, first.size)}`,
+        says: `${characteristic.title}: all ${readings.length} readings with ${instrument} lie past ${partsMadeOrLeft(known, read)}, and worn parts do not grow; its zero or its master looks about ${typedText(off)} wrong, ${oddsText(odds)}.${due === undefined ? '' : ` It was due for calibration by ${due}.`} Check the zero and measure again, look at which size the parts were machined to, or say why they stand.${machinedWords(known.sheet, characteristic, first.place, first.size)}`,
         readings: readings.map(({ reading }) => reading.id),
         places: read.flatMap(([taken]) => taken?.place.id ?? []),
         likely,
@@ -120,7 +120,7 @@ const wholeRowDoubt = (known: Known, row: readonly Taken[], { suspects, odds }: 
   return {
     id: `${slip}:row ${first?.place.id}|${known.characteristic.name}`,
     slip,
-    says: `${first?.place.title}, ${known.characteristic.title}: the whole row, ${figures}, looks like ${suspect?.slip.says}; ${would} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${machinedWords(known.sheet, known.characteristic.name, levelOf(row))}`,
+    says: `${first?.place.title}, ${known.characteristic.title}: the whole row, ${figures}, looks like ${suspect?.slip.says}; ${would} would fit, ${oddsText(odds)}. Measure it again, or say why it stands.${first ? machinedWords(known.sheet, known.characteristic, first.place, levelOf(row)) : ''}`,
     readings: row.map(({ reading }) => reading.id),
     places: first ? [first.place.id] : [],
     likely: suspects.map(({ candidate }) => candidate.likely),

@@ -6,13 +6,21 @@ import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
 import type { Priors } from './slips/priors.ts';
 
+/**
+ * Sizes as they were noted, the later over the earlier: of all places of a component under its name, of one place
+ * under `bores@bore.2`. What is noted of a place counts before what is noted of all.
+ */
+export type Sizes = ReadonlyMap<string, string>;
+
 export interface Sheet {
   readonly engine: EngineType;
   readonly instruments: ReadonlyMap<string, Instrument>;
   /** By `cellKey`, oldest first; the last one counts with those that it repeats. Struck-out ones are not among them. */
   readonly readings: ReadonlyMap<string, readonly Reading[]>;
-  /** Size at which a component was found, where it is not `standard`. */
-  readonly sizesFound: ReadonlyMap<string, string>;
+  /** Sizes as found, by component or by `component@place`, where they are not `standard`: see `fittedSize`. */
+  readonly sizesFound: Sizes;
+  /** Sizes of what has come for a place since, likewise. */
+  readonly sizesReceived?: Sizes;
   /** Probability of conformance asked for; 0.95 is the default of ISO 14253-1. */
   readonly conformance: number;
   /** Judged by the limits as made, as what was ordered must be when it comes; else by those for going back. */

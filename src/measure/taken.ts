@@ -5,7 +5,7 @@ import { standardUncertainty } from '../quantity/uncertain.ts';
 import { countingReading, sizeOfReading } from './cell-size.ts';
 import type { Instrument } from './instrument.ts';
 import { cellKey, type Reading } from './reading.ts';
-import { cellsOf, placesOf } from './scheme.ts';
+import { cellsOf } from './scheme.ts';
 import type { Sheet } from './sheet.ts';
 
 export interface Taken {
@@ -72,11 +72,10 @@ const takenAt = (
 export const rowsOf = (
   sheet: Sheet,
   characteristic: Characteristic,
+  places: readonly Place[],
   scale: number,
 ): readonly (readonly Taken[])[] =>
-  placesOf(sheet.engine, characteristic)
-    .map((place) => takenAt(sheet, characteristic, place, scale))
-    .filter((row) => row.length > 0);
+  places.map((place) => takenAt(sheet, characteristic, place, scale)).filter((row) => row.length > 0);
 
 /** Earlier readings of the same cell that say the same. */
 export const confirmations = (sheet: Sheet, { reading, u, scale }: Taken): number => {

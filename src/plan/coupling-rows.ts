@@ -2,9 +2,9 @@
 import type { Coupling, Does, EngineType } from '../engine/engine-type.ts';
 import { renews } from '../engine/renewal.ts';
 import { balanceRows } from './balance-rows.ts';
-import type { Option } from './plan-model.ts';
+import { type Option, sizeWith } from './plan-model.ts';
 import { columnsIn, indicesIn, notBoth, type Row, type SetUpColumns, setUpColumn } from './row.ts';
-import { type Slot, touches } from './slot.ts';
+import { placePairs, type Slot, touches } from './slot.ts';
 import { usesOfAll, wayTaken } from './uses.ts';
 
 const pairs = (slots: readonly Slot[], first: string, second: string): readonly (readonly [Slot, Slot])[] =>
@@ -14,21 +14,30 @@ const pairs = (slots: readonly Slot[], first: string, second: string): readonly 
       slots.filter((b) => b.component.name === second && touches(a, b)).map((b) => [a, b] as const),
     );
 
-const sameSize = (options: readonly Option[], leader: Slot, follower: Slot): readonly Row[] => {
-  const sizes = new Set(
-    [leader, follower].flatMap(({ name }) =>
-      indicesIn(options, name).flatMap((index) => options[index]?.size ?? []),
-    ),
-  );
-  return [...sizes].map((size) => ({
-    stands: `${follower.title} must have the size of ${leader.title}`,
-    terms: [
-      ...columnsIn(options, leader.name, (option) => option.size === size),
-      ...columnsIn(options, follower.name, (option) => option.size === size, -1),
-    ],
-    relation: '=',
-    bound: 0,
-  }));
+/** A row for each size at each pair of places; pairs that ask the same of the options ask it once. */
+const sameSize = (
+  engine: EngineType,
+  options: readonly Option[],
+  leader: Slot,
+  follower: Slot,
+): readonly Row[] => {
+  const rows = placePairs(engine, leader, follower).flatMap(([led, following]) => {
+    const sizesOf = ({ name }: Slot, place: string) =>
+      indicesIn(options, name).flatMap((index) => (options[index] ? [sizeWith(options[index], place)] : []));
+    const sizes = new Set([...sizesOf(leader, led), ...sizesOf(follower, following)]);
+    return [...sizes].map(
+      (size): Row => ({
+        stands: `${follower.title} must have the size of ${leader.title}`,
+        terms: [
+          ...columnsIn(options, leader.name, (option) => sizeWith(option, led) === size),
+          ...columnsIn(options, follower.name, (option) => sizeWith(option, following) === size, -1),
+        ],
+        relation: '=',
+        bound: 0,
+      }),
+    );
+  });
+  return [...new Map(rows.map((row) => [JSON.stringify(row.terms), row])).values()];
 };
 
 const renewed = (options: readonly Option[], { name }: Slot, factor = 1) =>
@@ -72,7 +81,7 @@ const rowsOf = (
   switch (coupling.kind) {
     case 'same size':
       return pairs(slots, coupling.leader, coupling.follower).flatMap(([leader, follower]) =>
-        sameSize(options, leader, follower),
+        sameSize(engine, options, leader, follower),
       );
     case 'renew with':
       return pairs(slots, coupling.if, coupling.renew).map(([leader, other]) =>

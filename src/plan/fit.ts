@@ -8,9 +8,9 @@ import type { Cell } from '../measure/reading.ts';
 import { placesOf } from '../measure/scheme.ts';
 import { type Uncertain, uncertain } from '../quantity/uncertain.ts';
 import { countedOn, usualLifeOf } from './life.ts';
-import type { Fit, Option } from './plan-model.ts';
+import { type Fit, type Option, sizeWith } from './plan-model.ts';
 import type { PlanQuestion } from './question.ts';
-import { judgingPlaces, type Slot, slotsOf } from './slot.ts';
+import { judgingPlaces, placePairs, type Slot, slotsOf } from './slot.ts';
 
 /** A sum of sizes of two components: a clearance. */
 interface Joint {
@@ -113,14 +113,17 @@ const predict = (
 };
 
 /** Sizes that must be the same anyway need no second rule. */
-const ruledOut = ({ couplings }: EngineType, a: Option, b: Option): boolean =>
-  a.size !== b.size &&
-  couplings.some(
+const ruledOut = (
+  engine: EngineType,
+  [a, one]: readonly [Option, Slot],
+  [b, other]: readonly [Option, Slot],
+): boolean =>
+  engine.couplings.some(
     (each) =>
       each.kind === 'same size' &&
       [each.leader, each.follower].includes(a.component) &&
       [each.leader, each.follower].includes(b.component),
-  );
+  ) && placePairs(engine, one, other).some(([at, there]) => sizeWith(a, at) !== sizeWith(b, there));
 
 /**
  * Options with how they would fit what goes back beside them, where that is barred or shortens their hours.
@@ -145,12 +148,11 @@ export const withFits = (question: PlanQuestion, options: readonly Option[]): re
       for (const back of options) {
         if (back.component !== usedPart?.name || back.does !== 'put back') continue;
         for (const made of options) {
-          if (made.component !== madePart?.name || made.does === 'put back' || ruledOut(engine, back, made))
-            continue;
-          const pair = [slots.get(back.slot), slots.get(made.slot)];
-          if (!pair[0] || !pair[1]) continue;
+          if (made.component !== madePart?.name || made.does === 'put back') continue;
+          const [used, renewed] = [slots.get(back.slot), slots.get(made.slot)];
+          if (!used || !renewed || ruledOut(engine, [back, used], [made, renewed])) continue;
           const key = [back.slot, made.slot, made.size].join('|');
-          if (!kept.has(key)) kept.set(key, predict(question, joint, [pair[0], pair[1]], made.size));
+          if (!kept.has(key)) kept.set(key, predict(question, joint, [used, renewed], made.size));
           const found = kept.get(key);
           if (!found || found.hours >= Math.min(back.hours, made.hours)) continue;
           fits.set(made.id, [...(fits.get(made.id) ?? []), { with: back.id, ...found }]);

@@ -6,7 +6,7 @@ import { gradeChosen } from './grade.ts';
 import { crackBar, filletBar, heatBar, timesBar } from './grinding-bars.ts';
 import { layerBar } from './layer-left.ts';
 import type { PlanQuestion } from './question.ts';
-import type { Slot } from './slot.ts';
+import { type Slot, sizesNow } from './slot.ts';
 
 /** Open, barred, not yet known; or no offer for this slot at all, as one back to a size already passed. */
 type OpenTo = CleanUp | { readonly kind: 'idle' };
@@ -14,16 +14,20 @@ type OpenTo = CleanUp | { readonly kind: 'idle' };
 const barred = (says: string): OpenTo => ({ kind: 'barred', says });
 const open = (reason: string): OpenTo => ({ kind: 'open', reason });
 
-const machining = (question: PlanQuestion, slot: Slot, { size }: Offer, sizeNow: string): OpenTo => {
+const machining = (question: PlanQuestion, slot: Slot, { size }: Offer): OpenTo => {
   const steps = slot.component.sizes?.steps ?? [];
-  const now = steps.findIndex(({ name }) => name === sizeNow);
   const at = steps.findIndex(({ name }) => name === size);
   const step = steps[at];
-  if (!step || at <= now) return { kind: 'idle' };
+  const sizes = sizesNow(question.sheet, slot);
+  const passed = sizes.filter(([, now]) => steps.findIndex(({ name }) => name === now) >= at);
+  if (!step || passed.length === sizes.length) return { kind: 'idle' };
+  const [first] = passed;
+  if (first) return barred(`${first[0]} stands at ${first[1]} already`);
+  const furthest = Math.max(...sizes.map(([, now]) => steps.findIndex(({ name }) => name === now)));
   const bar =
     crackBar(question, slot) ??
     heatBar(question, slot) ??
-    timesBar(slot, now, sizeNow) ??
+    timesBar(slot, furthest, steps[furthest]?.name ?? 'standard') ??
     filletBar(question, slot) ??
     layerBar(question, slot, 'wall', step.limits.new) ??
     layerBar(question, slot, 'case', step.limits.new);
@@ -51,10 +55,10 @@ const exchanging = (question: PlanQuestion, slot: Slot, { deposit }: Offer): Ope
   );
 };
 
-const byDoing = (question: PlanQuestion, slot: Slot, offer: Offer, sizeNow: string): OpenTo => {
+const byDoing = (question: PlanQuestion, slot: Slot, offer: Offer): OpenTo => {
   switch (offer.does) {
     case 'machine':
-      return machining(question, slot, offer, sizeNow);
+      return machining(question, slot, offer);
     case 'sleeve':
       return sleeving(question, slot, offer);
     case 'build up': {
@@ -70,8 +74,8 @@ const byDoing = (question: PlanQuestion, slot: Slot, offer: Offer, sizeNow: stri
   }
 };
 
-export const openTo = (question: PlanQuestion, slot: Slot, offer: Offer, sizeNow: string): OpenTo => {
-  const done = byDoing(question, slot, offer, sizeNow);
+export const openTo = (question: PlanQuestion, slot: Slot, offer: Offer): OpenTo => {
+  const done = byDoing(question, slot, offer);
   const { grades } = slot.component;
   if (done.kind !== 'open' || !grades) return done;
   const chosen = gradeChosen(question, slot, grades);

@@ -136,7 +136,22 @@ describe('machining to a size', () => {
   });
 
   it('goes on from the size at which the part was found, and the shells follow', () => {
-    const sheet = { ...wornQuillfeather, sizesFound: new Map([['mains', '0.25']]) };
+    // Journals and shells of 0.25 measure a quarter of a millimetre less; the wear is the same.
+    const ground = ['main-journal-diameter', 'main-shell-bore'];
+    const readings = new Map(
+      [...wornQuillfeather.readings].map(([key, taken]) => [
+        key,
+        taken.map((reading) =>
+          ground.includes(reading.cell.characteristic)
+            ? {
+                ...reading,
+                typed: { ...reading.typed, text: (Number(reading.typed.text) - 0.25).toFixed(3) },
+              }
+            : reading,
+        ),
+      ]),
+    );
+    const sheet = { ...wornQuillfeather, readings, sizesFound: new Map([['mains', '0.25']]) };
     const { options } = optionsOf(asked(sheet));
     const sizes = options.filter(({ slot, does }) => slot === 'mains' && does === 'machine');
     expect(sizes.map(({ size }) => size)).not.toContain('0.25');

@@ -3,6 +3,7 @@ import type { Bounds, Does, EngineType, Offer } from '../engine/engine-type.ts';
 import { eachOf } from '../engine/price.ts';
 import { renews } from '../engine/renewal.ts';
 import { sizesOffered } from '../engine/sizes-offered.ts';
+import { sizesInWords } from '../measure/fitted-size.ts';
 import { judge } from '../measure/judge.ts';
 import { withFits } from './fit.ts';
 import { countedOn, usualLifeOf } from './life.ts';
@@ -10,7 +11,7 @@ import { openTo } from './open-to.ts';
 import type { Barred, Option } from './plan-model.ts';
 import { putBack } from './put-back.ts';
 import type { PlanQuestion } from './question.ts';
-import { judgingPlaces, type Slot } from './slot.ts';
+import { judgingPlaces, type Slot, sizesNow } from './slot.ts';
 import { slotsIn, unopenedBar } from './unopened.ts';
 import { atPrices } from './what-if.ts';
 
@@ -21,16 +22,6 @@ export interface Options {
   /** What must be read first. */
   readonly missing: readonly string[];
 }
-
-/** The size at which a slot stands: as found, else as its leader was found, else as made. */
-const sizeNow = ({ sheet }: PlanQuestion, component: string): string => {
-  const own = sheet.sizesFound.get(component);
-  if (own !== undefined) return own;
-  const leader = sheet.engine.couplings.find(
-    (each) => each.kind === 'same size' && each.follower === component,
-  );
-  return (leader?.kind === 'same size' && sheet.sizesFound.get(leader.leader)) || 'standard';
-};
 
 export const optionId = (slot: Pick<Slot, 'name'>, does: string, size: string, supplier: string): string =>
   [slot.name, does, size, supplier].join(':');
@@ -155,7 +146,9 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
   const barred: Barred[] = [];
   const missing = new Set<string>();
   const bar = (says: string) => barred.push({ slot: slot.name, says });
-  const size = sizeNow(question, component.name);
+  const sizes = sizesNow(question.sheet, slot);
+  const size = sizesInWords(sizes);
+  const several = new Set(sizes.map(([, at]) => at)).size > 1;
 
   const back = putBack(question, slot);
   const disturbed = disturbedBy(question, slot);
@@ -172,6 +165,7 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
       ...(!component.together && slot.places[0] && { place: slot.places[0].id }),
       does: 'put back',
       size,
+      ...(several && { sizesAt: Object.fromEntries(sizes) }),
       supplier: '',
       cents: 0,
       setUps: [],
@@ -180,7 +174,7 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
       life: back.life,
       newParts: 0,
       ...(mass && { mass }),
-      reason: back.reason,
+      reason: several ? `${back.reason}; of several sizes as found: ${size}` : back.reason,
     });
 
   const offers = inOrder(
@@ -188,12 +182,12 @@ const optionsOfSlot = (question: PlanQuestion, slot: Slot): Options => {
     question.sheet.engine.offers.filter((offer) => offer.component === component.name),
   );
   for (const offer of offers) {
-    const unopened = unopenedBar(question, slot, offer, (other) => sizeNow(question, other));
+    const unopened = unopenedBar(question, slot, offer);
     if (unopened !== undefined) {
       bar(`${offerWords(offer)}: ${unopened}`);
       continue;
     }
-    const found = openTo(question, slot, offer, size);
+    const found = openTo(question, slot, offer);
     switch (found.kind) {
       case 'open':
         options.push(offered(question.sheet.engine, slot, offer, found.reason, question.ordered));

@@ -36,6 +36,8 @@ export interface Option {
   readonly place?: string;
   readonly does: Does;
   readonly size: string;
+  /** Of what goes back: the size at each place, where they are not all of one. */
+  readonly sizesAt?: Readonly<Record<string, string>>;
   readonly supplier: string;
   readonly cents: number;
   /** Paid once, however many options share them. */
@@ -55,6 +57,9 @@ export interface Option {
   /** Why it is sound, in words. */
   readonly reason: string;
 }
+
+/** The size that a place has with an option. */
+export const sizeWith = ({ size, sizesAt }: Option, place: string): string => sizesAt?.[place] ?? size;
 
 /** An option that was not open, and why. */
 export interface Barred {

@@ -1,6 +1,7 @@
 /** @module The slots of a plan: each component, or each of its places where they are decided one by one. */
 import type { Component, EngineType, Place } from '../engine/engine-type.ts';
 import { operandPlace } from '../measure/expression.ts';
+import { fittedSize, type SizedSheet } from '../measure/fitted-size.ts';
 
 export interface Slot {
   /** `mains`, `pistons@piston.2`. */
@@ -37,3 +38,26 @@ export const touches = (a: Slot, b: Slot): boolean =>
   a.component.together ||
   b.component.together ||
   a.places.some(({ number }) => b.places.some((place) => place.number === number));
+
+/** A place of each of two slots. */
+type PlacePair = readonly [one: string, other: string];
+
+/** The places of two slots that belong to one another: piston 2 to bore 2. */
+export const placePairs = (engine: EngineType, one: Slot, other: Slot): readonly PlacePair[] => {
+  const [own, others] = [one, other].map(({ places }) => new Set(places.map(({ id }) => id)));
+  const pairs = [
+    ...one.places.map((place): PlacePair => [place.id, operandPlace(engine, place, other.component.at)]),
+    ...other.places.map((place): PlacePair => [operandPlace(engine, place, one.component.at), place.id]),
+  ].filter(([a, b]) => own?.has(a) && others?.has(b));
+  const found = [...new Map(pairs.map((pair) => [pair.join('|'), pair])).values()];
+  // Of kinds that are not numbered alike the wholes belong together.
+  const [first, second] = [one.places[0], other.places[0]];
+  return found.length === 0 && first && second ? [[first.id, second.id]] : found;
+};
+
+/** The size at which each place of a slot stands now. */
+export const sizesNow = (
+  sheet: SizedSheet,
+  { component, places }: Slot,
+): readonly (readonly [place: string, size: string])[] =>
+  places.map(({ id }) => [id, fittedSize(sheet, component.name, id)]);

@@ -1,6 +1,7 @@
 /** @module Where a command takes its measuring sheet from: an engine type file with a readings file, or a job. */
 import { existsSync } from 'node:fs';
 import type { OpenJob } from '../job/job.ts';
+import { placesOfComponent, withFound } from '../measure/fitted-size.ts';
 import type { Instrument } from '../measure/instrument.ts';
 import { layOut, type Sheet } from '../measure/sheet.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
@@ -17,9 +18,9 @@ export const sheetOptions: readonly OptionSpec[] = [
   ...storeOptions,
   {
     name: 'found',
-    value: 'COMPONENT=SIZE',
+    value: 'COMPONENT[@PLACE]=SIZE',
     many: true,
-    says: 'with files: a component found at a rework size, for example mains=0.25',
+    says: 'with files: found at a rework size, all of a component or one place: mains=0.25, bores@bore.2=0.50',
   },
   { name: 'conformance', value: 'P', says: 'with files: the probability that the rule asks for, else 0.95' },
 ];
@@ -39,10 +40,11 @@ export type Sourced =
   /** The files were read and found wrong. */
   | { readonly kind: 'no'; readonly outcome: Outcome };
 
-const sizesFound = (given: Given, sheet: Sheet): Answer<ReadonlyMap<string, string>> => {
-  const sizes = new Map(sheet.sizesFound);
+const withSizes = (given: Given, sheet: Sheet): Answer<Sheet> => {
+  let found = sheet;
   for (const pair of given.values.get('found') ?? []) {
-    const [component = '', size = ''] = pair.split('=');
+    const [key = '', size = ''] = pair.split('=');
+    const [component = '', place] = key.split('@');
     const known = sheet.engine.components.get(component);
     const names = ['standard', ...(known?.sizes?.steps ?? []).map(({ name }) => name)];
     if (!known)
@@ -51,15 +53,22 @@ const sizesFound = (given: Given, sheet: Sheet): Answer<ReadonlyMap<string, stri
         '--found',
         `choose one of ${[...sheet.engine.components.keys()].join(', ')}`,
       );
+    const places = placesOfComponent(sheet.engine, known);
+    if (place !== undefined && !places.includes(place))
+      return refuse(
+        `${known.title} are not found at ${plain(place)}`,
+        `--found ${component}`,
+        `choose one of ${places.join(', ')}`,
+      );
     if (!names.includes(size))
       return refuse(
         `there is no size ${plain(size)}`,
         `--found ${component}`,
         `choose one of ${names.join(', ')}`,
       );
-    sizes.set(component, size);
+    found = withFound(found, { component, ...(place !== undefined && { place }), size });
   }
-  return answer(sizes);
+  return answer(found);
 };
 
 const conformance = (given: Given): Answer<number> => {
@@ -100,11 +109,11 @@ const fromFiles = async (
     sizesFound: file.sizesFound,
     conformance: asked.value,
   });
-  const sizes = sizesFound(given, sheet);
+  const sizes = withSizes(given, sheet);
   if (sizes.kind === 'refused') return sizes;
   return answer({
     kind: 'sheet',
-    sheet: { ...sheet, sizesFound: sizes.value },
+    sheet: sizes.value,
     warnings: rowLines(readingsPath, file.troubles),
     ...(file.troubles.some(({ weight }) => weight === 'error') ? { rowsLeftOut: readingsPath } : {}),
   });

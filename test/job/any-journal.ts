@@ -100,6 +100,7 @@ export const anyFact: fc.Arbitrary<Fact> = fc.oneof(
   fact('reading struck out', fc.record({ reading: eventId, why: words })),
   fact('doubt answered', fc.record({ doubt: words, why: words })),
   fact('size found', fc.record({ component, size: fc.constantFrom('standard', '0.25', 'x') })),
+  fact('size found', fc.record({ component, place, size: fc.constantFrom('standard', '0.25', 'x') })),
   fact(
     'finding noted',
     fc.record({

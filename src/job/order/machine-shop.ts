@@ -1,6 +1,7 @@
 /** @module The machine shop's instruction: each place from what it measured to what it must become, and on what terms. */
 import type { Characteristic, Component, Machining, SizeStep } from '../../engine/engine-type.ts';
 import { sizeInCell } from '../../measure/cell-size.ts';
+import { fittedSize } from '../../measure/fitted-size.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { cellsOf } from '../../measure/scheme.ts';
 import type { Sheet } from '../../measure/sheet.ts';
@@ -76,6 +77,13 @@ const comesOff = (
     : { least: least - from.greatest.value, greatest: greatest - from.least.value };
 };
 
+/** Where it is not standard before it goes away: whoever sets the machine looks for that size. */
+const standsAt = ({ sheet }: OpenJob, component: Component, place: string): string => {
+  const { sizesReceived: _, ...before } = sheet;
+  const size = fittedSize(before, component.name, place);
+  return size === 'standard' ? '' : `, stands at ${size}`;
+};
+
 const partOf = (job: OpenJob, line: NeededLine): readonly MachinedPart[] => {
   const { engine } = job.sheet;
   const component = engine.components.get(line.component ?? '');
@@ -96,7 +104,7 @@ const partOf = (job: OpenJob, line: NeededLine): readonly MachinedPart[] => {
         const off = from && line.does === 'machine' ? comesOff(of, step, from) : undefined;
         return {
           place,
-          title: engine.places.get(place)?.title ?? place,
+          title: `${engine.places.get(place)?.title ?? place}${standsAt(job, component, place)}`,
           ...(from && { from }),
           ...(off && { comesOff: off }),
         };

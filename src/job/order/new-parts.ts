@@ -1,5 +1,6 @@
 /** @module What a delivery does to the measuring sheet: the part is another now, of the size ordered, and not yet measured. */
 import type { EngineType } from '../../engine/engine-type.ts';
+import { withReceived } from '../../measure/fitted-size.ts';
 import type { Cell } from '../../measure/reading.ts';
 import type { Fact, OrderedLine } from '../event.ts';
 import type { OpenJob, Order } from '../job.ts';
@@ -29,8 +30,7 @@ export const withNewParts = (job: OpenJob, order: Order, fact: Fact): OpenJob =>
   for (const { line: name, count } of fact.lines) {
     const line = lineOf(name);
     if (line?.component === undefined || line.size === undefined || count < 1) continue;
-    const sizesFound = new Map(now.sheet.sizesFound).set(line.component, line.size);
-    now = { ...now, sheet: { ...now.sheet, sizesFound } };
+    now = { ...now, sheet: withReceived(now.sheet, line.component, line.places, line.size) };
     if (hereOf(order, name) === 0) now = setAside(now, cellsAt(engine, line, line.places));
   }
   return now;

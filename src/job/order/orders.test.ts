@@ -10,6 +10,7 @@ import {
   readJournals,
   toOrder,
 } from '../../../test/job/ordering.ts';
+import { fittedSize } from '../../measure/fitted-size.ts';
 import { optionsOf } from '../../plan/options.ts';
 import { standingOf } from '../holds.ts';
 import { phaseOf } from '../phase.ts';
@@ -156,7 +157,7 @@ describe('a delivery', () => {
   it('makes another part of it: of the size ordered, and not yet measured', () => {
     const before = toOrder().open;
     const { sheet, readBefore } = groundBack().open;
-    expect(sheet.sizesFound.get('mains')).toBe('0.25');
+    expect(fittedSize(sheet, 'mains', 'main.1')).toBe('0.25');
     expect([...sheet.readings.keys()]).toEqual([]);
     expect([...readBefore.keys()]).toEqual([...before.sheet.readings.keys()]);
   });

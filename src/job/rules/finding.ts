@@ -2,6 +2,7 @@
 import type { EngineType } from '../../engine/engine-type.ts';
 import { chooseName } from '../../engine/nearest-name.ts';
 import { blank, orList, type Trouble, trouble } from '../../journal/trouble.ts';
+import { type NotedSize, placesOfComponent } from '../../measure/fitted-size.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
 
@@ -14,19 +15,22 @@ const noComponent = (engine: EngineType, name: string): Trouble =>
         chooseName(name, engine.components.keys()),
       );
 
-export const noteSizeTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note size found'>): Trouble => {
-  const missing = noComponent(sheet.engine, asked.component);
-  if (missing !== undefined) return missing;
-  const component = sheet.engine.components.get(asked.component);
-  const names = ['standard', ...(component?.sizes?.steps ?? []).map(({ name }) => name)];
-  return names.includes(asked.size)
+/** Whether a component may stand at a size, at one of its places where one is named. */
+export const sizeTrouble = (engine: EngineType, { component: name, place, size }: NotedSize): Trouble => {
+  const missing = noComponent(engine, name);
+  const component = engine.components.get(name);
+  if (missing !== undefined || component === undefined) return missing;
+  const places = placesOfComponent(engine, component);
+  if (place !== undefined && !places.includes(place))
+    return trouble(`${component.title} are not found at “${place}”`, 'size', chooseName(place, places));
+  const names = ['standard', ...(component.sizes?.steps ?? []).map((step) => step.name)];
+  return names.includes(size)
     ? undefined
-    : trouble(
-        `there is no size “${asked.size}”`,
-        component?.title ?? asked.component,
-        `choose ${orList(names)}`,
-      );
+    : trouble(`there is no size “${size}”`, component.title, `choose ${orList(names)}`);
 };
+
+export const noteSizeTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note size found'>): Trouble =>
+  sizeTrouble(sheet.engine, asked);
 
 /** A figure and its scale: Rockwell, Brinell, Vickers (ISO 6508, 6506, 6507) or the scleroscope's. */
 const hardnessForm = /^\d{1,4}([.,]\d{1,2})? ?(HR[A-K]|HR(15|30|45)[NT]W?|HBW?|HV|HS)[\d./]{0,12}$/;
@@ -36,7 +40,7 @@ export const noteFindingTrouble = ({ sheet }: OpenJob, asked: RequestOf<'note fi
   const missing = noComponent(engine, asked.component);
   if (missing !== undefined) return missing;
   const component = engine.components.get(asked.component);
-  const places = [...engine.places.values()].filter(({ kind }) => kind === component?.at).map(({ id }) => id);
+  const places = component ? placesOfComponent(engine, component) : [];
   if (!places.includes(asked.place))
     return trouble(
       `${component?.title ?? asked.component} is not found at “${asked.place}”`,

@@ -6,6 +6,7 @@ import { cellKey } from '../../measure/reading.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { RequestOf } from '../command.ts';
 import type { OpenJob } from '../job.ts';
+import { sizeTrouble } from './finding.ts';
 import { outsideEngine } from './reading.ts';
 
 const where = 'former overhaul';
@@ -22,7 +23,7 @@ const cellTrouble = (
 };
 
 export const bringFormerTrouble = (job: OpenJob, asked: RequestOf<'bring former overhaul'>): Trouble => {
-  const { number, on, hoursRun, cells } = asked;
+  const { number, on, hoursRun, cells, sizes = [] } = asked;
   const seen = new Set<string>();
   const wrong =
     blank(number, where, 'name the job by its number') ??
@@ -42,6 +43,10 @@ export const bringFormerTrouble = (job: OpenJob, asked: RequestOf<'bring former 
     const found = twice ?? cellTrouble(job, one);
     if (found) return found;
     seen.add(key);
+  }
+  for (const left of sizes) {
+    const strange = sizeTrouble(job.sheet.engine, left);
+    if (strange) return strange;
   }
   return undefined;
 };

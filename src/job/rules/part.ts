@@ -78,9 +78,10 @@ const atPlace = (
   { place, parts }: RequestOf<'assign parts'>['places'][number],
 ): Trouble => {
   const places = fit.places.map((each) => each.place);
-  const title = fit.places.find((each) => each.place === place)?.title;
-  if (title === undefined)
+  const here = fit.places.find((each) => each.place === place);
+  if (here === undefined)
     return trouble(`${fit.component.title} do not go to “${place}”`, 'parts', chooseName(place, places));
+  const { title, limits } = here;
   const { takes } = fit.fitting;
   if (parts.length !== takes.length)
     return trouble(
@@ -92,6 +93,12 @@ const atPlace = (
     const lacking = notInStock(fit, part);
     if (lacking !== undefined) return lacking;
     const known = fit.stock.find(({ name }) => name === part);
+    if (known !== undefined && known.size !== here.size)
+      return trouble(
+        `${part} is of size ${known.size}, and ${title} takes one of ${here.size}`,
+        title,
+        `choose a part of size ${here.size}, or note first at which size ${title} stands`,
+      );
     if ((known?.half ?? '') !== takes[at])
       return trouble(
         `${part} is not the ${takes[at]} half`,
@@ -99,11 +106,10 @@ const atPlace = (
         `name them in order: ${takes.join(', ')}`,
       );
   }
-  const room = fit.places.find((each) => each.place === place)?.room;
-  const { verdict, clearance } = clearanceWith(job, fit, room, parts);
+  const { verdict, clearance } = clearanceWith(job, fit, here, parts);
   // Unsure may go in: the clearance is measured as fitted before it is covered up.
   if (verdict !== 'outside' || !clearance) return undefined;
-  const { least, greatest } = fit.limits;
+  const { least, greatest } = limits;
   return trouble(
     `with ${parts.join(' and ')} the clearance would be ${formatFigure(clearance.value, 3)} mm, outside ${formatFigure(least, 3)} to ${formatFigure(greatest, 3)} mm`,
     title,

@@ -1,8 +1,11 @@
 /** @module What the job gives to an input of a sum, and where it comes from; or what must be done before it can. */
+import type { Characteristic, Place } from '../../engine/engine-type.ts';
 import type { Fastener } from '../../engine/fastener.ts';
 import type { GivenInput } from '../../engine/operation-sum.ts';
 import { figureText, shownIn } from '../../engine/shown-in.ts';
+import { operandPlace } from '../../measure/expression.ts';
 import { limitsOf } from '../../measure/limits.ts';
+import { placesOf } from '../../measure/scheme.ts';
 import { coverageFactor } from '../../quantity/coverage.ts';
 import { formatFigure } from '../../quantity/figure.ts';
 import { typedText } from '../../quantity/typed.ts';
@@ -47,9 +50,30 @@ const fastenerText = (
   }
 };
 
-const limitText = (job: OpenJob, { name, is }: Extract<GivenInput, { kind: 'limit' }>): GivenText => {
+/** Places that a limit is asked for: the one that belongs to the place of the sum, or all where it is of none. */
+const limitPlaces = (
+  { sheet: { engine } }: OpenJob,
+  characteristic: Characteristic,
+  place: Place | undefined,
+): readonly string[] => {
+  const all = placesOf(engine, characteristic).map(({ id }) => id);
+  const own = place && operandPlace(engine, place, characteristic.at);
+  return own !== undefined && all.includes(own) ? [own] : all;
+};
+
+const limitText = (
+  job: OpenJob,
+  { name, is }: Extract<GivenInput, { kind: 'limit' }>,
+  place: Place | undefined,
+): GivenText => {
   const characteristic = job.sheet.engine.characteristics.get(name);
-  const limits = limitsOf(job.sheet, name);
+  const places = characteristic ? limitPlaces(job, characteristic, place) : [];
+  const [limits, ...others] = new Set(places.map((at) => limitsOf(job.sheet, name, at)));
+  if (characteristic && others.some((other) => other?.new[is] !== limits?.new[is]))
+    return first(
+      `${characteristic.title} has another ${is} at each of several sizes`,
+      'have the engine type reckon it for each place, or bring all to one size',
+    );
   const bound = limits?.new[is];
   if (!characteristic || bound === undefined)
     return first(`the manual gives no ${is} for ${characteristic?.title ?? name}`, 'correct the engine type');
@@ -130,7 +154,7 @@ export const givenText = (job: OpenJob, at: SumPlace, key: string): GivenText | 
         : given(valueWithSpread(found.value, engine.characteristics.get(source.name)), found.from);
     }
     case 'limit':
-      return limitText(job, source);
+      return limitText(job, source, at.place);
     case 'engine':
       return given(engineText(engine, source.of), `by the manual, ${engine.source}`);
     case 'valves': {

@@ -4,6 +4,7 @@ import { cautionsOf } from '../../job/cautions.ts';
 import { decided } from '../../job/decided.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { operationsIn } from '../../job/scope.ts';
+import { sizeCautionsOf } from '../../job/size-cautions.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import type { RecordRow, RecordSection } from '../record-model.ts';
 import { neverZeroed } from './instruments.ts';
@@ -118,6 +119,7 @@ export const deviationSection = (
     ...decisions(job),
     ...[...job.sheet.engine.components.values()].flatMap((component) => notProved(job, component, measured)),
     ...notAnswered(job, doubts),
+    ...sizeCautionsOf(job).map(({ of: title, says }) => row(title, says)),
     ...poorlyHeld(job),
     ...overdue(job),
     ...packDeviations(job).map(({ name, says }) => row(name, says)),

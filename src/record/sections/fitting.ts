@@ -1,5 +1,5 @@
 /** @module The record's parts from stock: as measured, where each went, and the clearance that was reckoned. */
-import { type ComponentFit, fittingsOf, type PlaceFit } from '../../job/fitting.ts';
+import { type ComponentFit, fitLimits, fittingsOf, type PlaceFit } from '../../job/fitting.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { expanded } from '../../quantity/uncertain.ts';
 import { errorText, knownText, lengthText } from '../figure-text.ts';
@@ -27,8 +27,12 @@ const rowOf = (fit: ComponentFit, { place, title, room, assigned }: PlaceFit): R
   ...(assigned === undefined || assigned.verdict === 'within' ? {} : { marked: true as const }),
 });
 
-const says = ({ component, fitting, limits }: ComponentFit): string =>
-  `${component.title}: ${fitting.measured} was measured on the loose parts; clearance from ${lengthText(limits.least)} to ${lengthText(limits.greatest)}, reckoned here, and measured as fitted where the order of work asks for it.`;
+const says = (fit: ComponentFit): string => {
+  const limits = fitLimits(fit)
+    .map(({ least, greatest }) => `from ${lengthText(least)} to ${lengthText(greatest)}`)
+    .join(' or ');
+  return `${fit.component.title}: ${fit.fitting.measured} was measured on the loose parts; clearance ${limits}, reckoned here, and measured as fitted where the order of work asks for it.`;
+};
 
 /** None where no part was fitted from stock: parts that came in sets have nothing to tell here. */
 export const fittingSections = (job: OpenJob): readonly RecordSection[] => {

@@ -1,5 +1,6 @@
 /** @module `endfloat fit`: which measured part from stock goes to which place of a job, and with what clearance. */
-import { type ComponentFit, fittingOf } from '../../job/fitting.ts';
+import { type ComponentFit, fitLimits, fittingOf } from '../../job/fitting.ts';
+import { sizesInWords } from '../../measure/fitted-size.ts';
 import { answer, refusalText } from '../../quantity/refusal.ts';
 import { errorText, knownText, lengthText } from '../../record/figure-text.ts';
 import { answerNo, type Outcome, type TerminalCommand } from '../command.ts';
@@ -16,6 +17,11 @@ const heads = [
   { head: 'Assigned' },
 ];
 
+const limitsText = (fit: ComponentFit): string =>
+  fitLimits(fit)
+    .map(({ least, greatest }) => `from ${lengthText(least)} to ${lengthText(greatest)}`)
+    .join(' or ');
+
 const rowsOf = ({ places }: ComponentFit): readonly (readonly string[])[] =>
   places.map(({ title, room, proposed, assigned }) => [
     title,
@@ -26,8 +32,10 @@ const rowsOf = ({ places }: ComponentFit): readonly (readonly string[])[] =>
     assigned === undefined ? '' : `${assigned.parts.join(' + ')}, ${assigned.verdict}`,
   ]);
 
-const saysOf = ({ set, limits, size, stock }: ComponentFit): string => {
-  const from = `Clearance from ${lengthText(limits.least)} to ${lengthText(limits.greatest)}; ${stock.length} parts measured, size ${size} wanted.\n`;
+const saysOf = (fit: ComponentFit): string => {
+  const { set, stock, places } = fit;
+  const wanted = sizesInWords(places.map(({ place, size }) => [place, size]));
+  const from = `Clearance ${limitsText(fit)}; ${stock.length} parts measured, size ${wanted} wanted.\n`;
   if (set.kind === 'refused') return `${from}Not proposed yet: ${plain(refusalText(set.refusal))}.\n`;
   if (set.value.kind === 'lacking')
     return `${from}The parts do not serve every place: ${plain(set.value.says)}.\n`;
@@ -39,8 +47,6 @@ const shown = (fit: ComponentFit): Outcome => ({
   text: `${table(heads, rowsOf(fit))}${saysOf(fit)}`,
   json: {
     component: fit.component.name,
-    size: fit.size,
-    limits: fit.limits,
     stock: fit.stock,
     places: fit.places,
     ...(fit.set.kind === 'answer' ? { set: fit.set.value } : { refusal: fit.set.refusal }),

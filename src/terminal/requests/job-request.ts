@@ -109,7 +109,7 @@ export const jobRequests: readonly JobRequest[] = [
   {
     name: 'note-size-found',
     kind: 'note size found',
-    keys: [text('component', 'mains'), text('size', '0.25')],
+    keys: [text('component', 'bores'), optional(text('place', 'bore.2')), text('size', '0.50')],
     body: asTyped,
   },
   {

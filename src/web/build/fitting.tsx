@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { toleranceZone } from '../../drawing/tolerance-zone.ts';
-import { type ComponentFit, clearanceWith, fittingsOf, type PlaceFit } from '../../job/fitting.ts';
+import { type ComponentFit, clearanceWith, fitLimits, fittingsOf, type PlaceFit } from '../../job/fitting.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { refusalText } from '../../quantity/refusal.ts';
 import { errorText, knownText, lengthText } from '../../record/figure-text.ts';
@@ -23,10 +23,10 @@ const OnePlace = ({ fit, at }: { readonly fit: ComponentFit; readonly at: PlaceF
   const parts = shownAt(at);
   const zone = useMemo(() => {
     if (!parts) return undefined;
-    const { clearance, expanded, verdict } = clearanceWith(job, fit, at.room, parts);
+    const { clearance, expanded, verdict } = clearanceWith(job, fit, at, parts);
     return toleranceZone({
       title: `${at.title}, ${at.assigned ? 'goes in' : 'proposed'}: ${parts.join(' + ')}`,
-      limits: { new: fit.limits, goesBack: fit.limits, printed: {} },
+      limits: { new: at.limits, goesBack: at.limits, printed: {} },
       verdict,
       ...(clearance && { value: clearance.value }),
       ...(expanded !== undefined && { expanded }),
@@ -55,9 +55,9 @@ const Places = ({ fit }: { readonly fit: ComponentFit }) => (
         </tr>
       </thead>
       <tbody>
-        {fit.places.map(({ place, title, room, proposed, assigned }) => (
+        {fit.places.map(({ place, title, size, room, proposed, assigned }) => (
           <tr key={place} data-place-fit={place}>
-            <th scope="row">{title}</th>
+            <th scope="row">{size === 'standard' ? title : `${title}, ${size}`}</th>
             <td className="figure">{room ? lengthText(room.value) : 'not known yet'}</td>
             <td>{proposed?.parts.join(' + ') ?? 'none'}</td>
             <td>
@@ -101,7 +101,10 @@ const Fitting = ({ fit }: { readonly fit: ComponentFit }) => {
   const job = useJob();
   const act = useAct();
   const [refusal, setRefusal] = useState<Refusal>();
-  const { component, limits, set, places, stock } = fit;
+  const { component, set, places, stock } = fit;
+  const limits = fitLimits(fit).map(
+    ({ least, greatest }) => `from ${lengthText(least)} to ${lengthText(greatest)}`,
+  );
   const fitted = set.kind === 'answer' && set.value.kind === 'fitted' ? set.value.fits : undefined;
   const noted =
     fitted?.every(({ place, parts }) =>
@@ -124,7 +127,7 @@ const Fitting = ({ fit }: { readonly fit: ComponentFit }) => {
     >
       <h2>Parts from stock: {component.title}</h2>
       <p>
-        Clearance from {lengthText(limits.least)} to {lengthText(limits.greatest)}. {proposalWords(fit)}
+        Clearance {limits.join(' or ')}. {proposalWords(fit)}
       </p>
       {stock.length > 0 ? <Places fit={fit} /> : null}
       {fitted && !noted ? (

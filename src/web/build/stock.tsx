@@ -29,7 +29,8 @@ const MeasurePart = ({ fit }: { readonly fit: ComponentFit }) => {
   );
   const [part, setPart] = useState('');
   const [half, setHalf] = useState(halves[0] ?? '');
-  const [size, setSize] = useState(fit.size);
+  const wanted = fit.places.find(({ assigned }) => !assigned) ?? fit.places[0];
+  const [size, setSize] = useState(wanted?.size ?? 'standard');
   const [named, setNamed] = useState<string>();
   const [reading, setReading] = useState('');
   const [refusal, setRefusal] = useState<Refusal>();

@@ -54,6 +54,8 @@ const sameRules = (before: Sheet, now: Sheet): boolean =>
   before.engine === now.engine &&
   before.instruments === now.instruments &&
   before.sizesFound === now.sizesFound &&
+  before.sizesReceived === now.sizesReceived &&
+  before.former?.sizes === now.former?.sizes &&
   before.conformance === now.conformance &&
   before.rule === now.rule &&
   repeatAlike(before, now);

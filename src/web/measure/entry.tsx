@@ -92,7 +92,7 @@ export const Entry = ({
     onTaken(cell);
   };
 
-  const limits = limitsOf(job.sheet, cell.characteristic);
+  const limits = limitsOf(job.sheet, cell.characteristic, cell.place);
   const before = job.sheet.readings.get(key)?.at(-1);
   const left = formerSizeAt(job.sheet, cell);
   return (

@@ -30,7 +30,7 @@ export const verdictLine = (job: OpenJob, cell: Cell): string =>
 export const VerdictShown = ({ job, cell }: { readonly job: OpenJob; readonly cell: Cell }) => {
   const { sheet } = job;
   const judged = judgeCell(sheet, cell);
-  const limits = limitsOf(sheet, cell.characteristic);
+  const limits = limitsOf(sheet, cell.characteristic, cell.place);
   const title = cellTitle(sheet.engine, cell);
   const shown = shownIn(sheet.engine.characteristics.get(cell.characteristic));
   const reading = countingReading(sheet, cell);

@@ -1,6 +1,7 @@
 /** @module What can be asked while stripping: findings, and sizes at which parts were found. */
 import type { Request } from '../../job/command.ts';
 import type { CrackTest, FindingGrade, FindingKind } from '../../job/event.ts';
+import type { NotedSize } from '../../measure/fitted-size.ts';
 import type { Action } from '../shell/action.ts';
 
 export const findingKinds: readonly FindingKind[] = [
@@ -30,7 +31,7 @@ export const noteFinding: Action<Finding> = {
   request: (finding) => ({ kind: 'note finding', ...finding }),
 };
 
-export const noteSizeFound: Action<{ readonly component: string; readonly size: string }> = {
+export const noteSizeFound: Action<NotedSize> = {
   name: 'note-size-found',
   label: 'Note the size found',
   enabled: (job) => job.handedOver === undefined,
