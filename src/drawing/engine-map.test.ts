@@ -6,6 +6,7 @@ import { readEngineType } from '../engine/read-engine-type.ts';
 import { engineLayout } from './engine-layout.ts';
 import { engineMap } from './engine-map.ts';
 import type { Box } from './ink.ts';
+import type { MapWay, OffStanding } from './map-way.ts';
 import { type Mark, marks } from './mark.ts';
 import { type SvgNode, svgText } from './svg.ts';
 
@@ -83,15 +84,17 @@ describe.each(engines)('the map of an engine with %s', (_, engine) => {
     }
   });
 
-  it('draws every place at which something is measured once, with its name and mark in words', () => {
+  it('draws every place once, with its name and in words its mark, or that nothing is measured there', () => {
     const drawn = placesIn(engineMap(engine, new Map([['bore.1', 'outside']])));
     expect(drawn.map(({ attributes }) => attributes['data-place']).sort()).toEqual(
-      [...measuredPlaces(engine)].sort(),
+      [...engine.places.keys()].sort(),
     );
+    const measured = measuredPlaces(engine);
     for (const { attributes } of drawn) {
       const place = engine.places.get(String(attributes['data-place']));
       const mark = place?.id === 'bore.1' ? 'outside' : 'nothing yet';
-      expect(attributes['aria-label']).toBe(`${place?.title}: ${mark}`);
+      const says = measured.includes(place?.id ?? '') ? mark : 'nothing is measured here';
+      expect(attributes['aria-label']).toBe(`${place?.title}: ${says}`);
     }
   });
 });
@@ -130,5 +133,45 @@ describe('the marks of the map', () => {
     // source: three throws 120° apart: cos 0°, cos 240°, cos 480°
     const [top = 0, ...others] = throws.map(({ pin }) => pin);
     for (const pin of others) expect(pin / top).toBeCloseTo(-0.5, 6);
+  });
+});
+
+describe('the way to a place on the map', () => {
+  const way: MapWay = {
+    to: 'main bearing 2',
+    signs: new Map([
+      ['pump.1', { step: 5, standing: 'off' }],
+      ['head.1', { step: 7, standing: 'now' }],
+      ['piston.2', { step: 9, standing: 'later' }],
+    ]),
+  };
+
+  it('tells at every place on it, in words and by a flag, when it comes off', () => {
+    const map = engineMap(three, new Map(), 'main.2', way);
+    const label = (id: string) =>
+      String(
+        placesIn(map).find(({ attributes }) => attributes['data-place'] === id)?.attributes['aria-label'],
+      );
+    expect(label('pump.1')).toBe('fuel pump 1: nothing yet; came off at step 5');
+    expect(label('head.1')).toContain('; comes off at step 7, which can be done now');
+    expect(label('piston.2')).toContain('; comes off at step 9, later');
+    expect(label('piston.1')).toBe('piston 1: nothing yet');
+    expect(svgText(map)).toContain('the way to main bearing 2');
+  });
+
+  it('is drawn apart from what is off and what comes later without its colours', () => {
+    const drawn = (standing: OffStanding) => {
+      const map = engineMap(three, new Map(), undefined, {
+        to: 'piston 2',
+        signs: new Map([['piston.2', { step: 9, standing }]]),
+      });
+      const flags = map.children.filter((one) => typeof one !== 'string' && 'data-way' in one.attributes);
+      expect(flags).toHaveLength(1);
+      return flags
+        .map(svgText)
+        .join('')
+        .replace(/#[0-9a-f]{6}|data-way="[^"]*"/g, '');
+    };
+    expect(new Set((['off', 'now', 'later'] as const).map(drawn)).size).toBe(3);
   });
 });

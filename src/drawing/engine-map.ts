@@ -2,6 +2,7 @@
 import type { EngineType, Place, PlaceId, PlaceKind } from '../engine/engine-type.ts';
 import { type EngineLayout, engineLayout } from './engine-layout.ts';
 import { arrowHead, type Box, boxed, hatched, lettering, line, pens } from './ink.ts';
+import { flagOver, legendHigh, legendOfWay, type MapWay, signWords } from './map-way.ts';
 import { type Mark, marked, marks } from './mark.ts';
 import { round, type SvgNode, sheetOf, svg } from './svg.ts';
 
@@ -80,11 +81,10 @@ const named = (box: Box, kind: PlaceKind): readonly SvgNode[] =>
       )
     : [];
 
-/** A place at which nothing is measured is drawn thin, and is no place to go to. */
+/** A place at which nothing is measured is drawn thin: it can be reached all the same. */
 const bare = (box: Box, place: Place, kind: PlaceKind): readonly SvgNode[] => [
   boxed(box, { fill: 'none', stroke: pens.faint }),
   ...numbered(place, box, kind),
-  ...named(box, kind),
 ];
 
 /** What cannot be measured but makes it an engine: centre line, webs, rods, flywheel. */
@@ -155,13 +155,14 @@ const legend = (y: number, width: number): readonly SvgNode[] =>
   });
 
 /**
- * The map of an engine. Each place is a group that carries `data-place` and its name in words, so that a screen
+ * The map of an engine, with the way to a place where one is asked for. Each place is a group that carries `data-place` and its name in words, so that a screen
  * can make it a button and a page can leave it a picture.
  */
 export const engineMap = (
   engine: EngineType,
   placeMarks: ReadonlyMap<PlaceId, Mark>,
   at?: PlaceId,
+  way?: MapWay,
 ): SvgNode => {
   const layout = engineLayout(engine);
   // Pistons and pins lie over the bores and webs they stand in.
@@ -174,16 +175,18 @@ export const engineMap = (
     const box = layout.places.get(place.id);
     const kind = engine.placeKinds.get(place.kind);
     if (!box || !kind) return [];
-    if (!measured.has(kind.name)) return bare(box, place, kind);
-    const mark = placeMarks.get(place.id) ?? 'nothing yet';
+    const mark = measured.has(kind.name) ? (placeMarks.get(place.id) ?? 'nothing yet') : undefined;
+    const sign = way?.signs.get(place.id);
+    const words = `${place.title}: ${mark ?? 'nothing is measured here'}${sign ? `; ${signWords(sign)}` : ''}`;
     return [
       svg(
         'g',
-        { 'data-place': place.id, role: 'img', 'aria-label': `${place.title}: ${mark}` },
-        svg('title', {}, `${place.title}: ${mark}`),
+        { 'data-place': place.id, role: 'img', 'aria-label': words },
+        svg('title', {}, words),
         boxed(caught(box), { fill: 'transparent' }),
-        ...shape(kind.drawn, box, mark),
-        ...numbered(place, box, kind),
+        ...(mark === undefined
+          ? bare(box, place, kind)
+          : [...shape(kind.drawn, box, mark), ...numbered(place, box, kind)]),
       ),
       ...named(box, kind),
     ];
@@ -200,17 +203,24 @@ export const engineMap = (
   const rows = layout.rows.map(({ words, y }) =>
     lettering(words, 4, round(y), { 'font-size': words.length > 15 ? 13 : 16, fill: pens.faint }),
   );
+  const folded = engine.layout === 'vee' ? ' The second bank is folded down.' : '';
+  const lit = way === undefined ? '' : ` The way to ${way.to} is marked.`;
   return sheetOf(
-    { width: layout.width, height: layout.height + 44 },
+    { width: layout.width, height: layout.height + 44 + (way === undefined ? 0 : legendHigh) },
     {
       title: `${engine.title}, section along the crank`,
-      description: `Places: ${counted}.${engine.layout === 'vee' ? ' The second bank is folded down.' : ''}`,
+      description: `Places: ${counted}.${folded}${lit}`,
     },
     ...crankwork(layout),
     ...rods(layout, engine),
     ...rows,
     ...drawn,
+    ...[...(way?.signs ?? [])].flatMap(([id, sign]) => {
+      const flagged = layout.places.get(id);
+      return flagged ? [flagOver(flagged, sign)] : [];
+    }),
     ...(box ? [here(box)] : []),
     ...legend(layout.height + 8, layout.width),
+    ...(way ? legendOfWay(layout.height + 44, layout.width, way) : []),
   );
 };

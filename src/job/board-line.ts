@@ -1,5 +1,4 @@
 /** @module What a board shows of one job, and how it is said: light, so that a list needs nothing else of the core. */
-import { durationText } from '../quantity/moment.ts';
 import type { PhaseName } from './phase.ts';
 import type { Spell } from './time.ts';
 
@@ -41,11 +40,4 @@ export const isOverdue = ({ due }: Waiting, today: string): boolean =>
 export const waitingWords = (waiting: Waiting, today: string): string => {
   const due = waiting.due === undefined ? '' : `, due ${waiting.due}`;
   return `${waiting.for}: ${waiting.says}${due}${isOverdue(waiting, today) ? ', overdue' : ''}`;
-};
-
-/** `6 h 20 min`, `6 h 20 min and 3 operations`: those of which the engine type does not say how long they take. */
-export const leftWords = ({ left, untold }: Pick<Board, 'left' | 'untold'>): string => {
-  const silent = `${untold} ${untold === 1 ? 'operation' : 'operations'}`;
-  if (untold === 0) return durationText(left);
-  return left === 0 ? silent : `${durationText(left)} and ${silent}`;
 };

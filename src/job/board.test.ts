@@ -4,7 +4,7 @@ import { fitter } from '../../demo/people.ts';
 import { agreed, Bench, bookedIn, booking, measured, plan } from '../../test/job/bench.ts';
 import { bookedToReach, strip } from '../../test/job/partial.ts';
 import { boardOf } from './board.ts';
-import { isOverdue, leftWords, waitingWords } from './board-line.ts';
+import { isOverdue, waitingWords } from './board-line.ts';
 import { lineOf } from './job-line.ts';
 import { orderListOf, placeOrder } from './order/order-list.ts';
 
@@ -79,13 +79,5 @@ describe('what a job waits for', () => {
       note: '',
     });
     expect(boardOf(bench.open).waitsFor).toEqual([]);
-  });
-});
-
-describe('the hours left', () => {
-  it('name the operations of which nobody said how long they take', () => {
-    expect(leftWords({ left: 380, untold: 0 })).toBe('6 h 20 min');
-    expect(leftWords({ left: 380, untold: 1 })).toBe('6 h 20 min and 1 operation');
-    expect(leftWords({ left: 0, untold: 3 })).toBe('3 operations');
   });
 });

@@ -8,7 +8,7 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { doneAgain, spoiltBy } from './done-again.ts';
 import { precedenceOf } from './precedence.ts';
 import { leftOf, wayTo } from './way-to.ts';
-import { type Worked, type WorkedAt, workedAt, worksOn } from './worked-at.ts';
+import { placesWith, type Worked, type WorkedAt, workedAt, worksOn } from './worked-at.ts';
 
 /** What is asked to be reached; nothing at all asks for the whole engine. */
 export interface Asked {
@@ -31,13 +31,6 @@ export interface Extent {
   /** Whether a characteristic at a place is laid open, or to be proved on the way back. */
   readonly inQuestion: (characteristic: string, place: PlaceId) => boolean;
 }
-
-const placesWith = (engine: EngineType, kind: string, worked: Worked): readonly PlaceId[] => {
-  const count = engine.placeKinds.get(kind)?.count ?? 0;
-  const all = Array.from({ length: count }, (_, at) => at + 1);
-  const some = worked !== 'all' && worked.of === count ? all.filter((one) => worked.numbers.has(one)) : all;
-  return some.map((number) => `${kind}.${number}`);
-};
 
 /** Places that operations of the strip take off, lay open or whose parts they spoil. */
 const opened = (engine: EngineType, strip: readonly Operation[], at: WorkedAt): ReadonlySet<PlaceId> => {

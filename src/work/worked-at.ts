@@ -8,6 +8,18 @@ export type WorkedAt = ReadonlyMap<string, Worked>;
 
 type Engine = Pick<EngineType, 'operations' | 'placeKinds' | 'components'>;
 
+/** The places of a kind that go with what is worked: of another count than theirs, all of them. */
+export const placesWith = (
+  { placeKinds }: Pick<Engine, 'placeKinds'>,
+  kind: string,
+  worked: Worked,
+): readonly PlaceId[] => {
+  const count = placeKinds.get(kind)?.count ?? 0;
+  const all = Array.from({ length: count }, (_, at) => at + 1);
+  const some = worked !== 'all' && worked.of === count ? all.filter((one) => worked.numbers.has(one)) : all;
+  return some.map((number) => `${kind}.${number}`);
+};
+
 /**
  * How many places an operation takes one by one. Those of a cylinder come off each by itself, unless what belongs there
  * is one part for all, as a camshaft is; bearings hold one shaft, and what is there once comes off whole.

@@ -69,6 +69,10 @@ export const handsOf = (page: Page, engine: EngineType): Hands => {
         await page.keyboard.press('ArrowRight');
       }
       await keys.enter();
+      // On the measuring sheet a place is read; on every other it is told what is known there, and read from there.
+      const read = page.locator('[data-place-asked]').getByRole('button', { name: /^Read it/ });
+      await page.locator(entry).or(read).first().waitFor();
+      if ((await read.count()) > 0) await keys.press(read);
       await page.locator(entry).waitFor();
     },
     readCells: async (readings) => {

@@ -1,8 +1,9 @@
 /** @module `endfloat jobs`: the board: every job of the workshop, what it does next, what it waits for, its hours. */
-import { isOverdue, leftWords, waitingWords } from '../../job/board-line.ts';
+import { isOverdue, waitingWords } from '../../job/board-line.ts';
 import { durationText } from '../../quantity/moment.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { timeText } from '../../record/figure-text.ts';
+import { leftWords } from '../../work/time-words.ts';
 import type { TerminalCommand } from '../command.ts';
 import { table } from '../table.ts';
 import { inWorkshop, storeOptions } from '../workshop.ts';

@@ -2,13 +2,13 @@
 import { useMemo } from 'react';
 import { Link } from 'wouter';
 import { engineMap } from '../../drawing/engine-map.ts';
-import { homeWords, nextFor, stateWords } from '../../job/home/home-words.ts';
 import type { PartHome } from '../../job/home/part-home.ts';
 import { tagText } from '../../job/home/tag-text.ts';
 import { Drawing } from '../drawing/drawing.tsx';
 import { useJob } from '../journal/use-desk.tsx';
 import { addressOfOperation } from '../operation/operation-address.ts';
 import { useStanding } from '../shell/standing-on.ts';
+import { TagFacts } from './tag-facts.tsx';
 
 export const TagShown = ({ home }: { readonly home: PartHome }) => {
   const job = useJob();
@@ -18,29 +18,15 @@ export const TagShown = ({ home }: { readonly home: PartHome }) => {
     () => engineMap(engine, places.marks, home.place),
     [engine, places.marks, home.place],
   );
-  const { tag, state, off, fits, findings, planned } = home;
+  const { tag, state, off, fits } = home;
   const next = state.kind === 'on the engine' ? off : fits;
-  const lines: readonly (readonly [string, string])[] = [
-    ['Belongs to', homeWords(job, home)],
-    ['Stands', stateWords(home)],
-    ['Next', nextFor(home)],
-    ...findings.map(({ finding, says }) => ['Found', says === '' ? finding : `${finding}: ${says}`] as const),
-    ...planned.map((says) => ['Plan', says] as const),
-  ];
   return (
     <section className="part" aria-label={`Tag ${tag.number}`} data-tag={tag.id} data-state={state.kind}>
       <h2>
         {tag.title}, tag {tag.number}
       </h2>
       <p className="faint">{tagText(job, tag)}</p>
-      <dl className="facts">
-        {lines.map(([name, says]) => (
-          <div key={`${name} ${says}`}>
-            <dt>{name}</dt>
-            <dd>{says}</dd>
-          </div>
-        ))}
-      </dl>
+      <TagFacts home={home} />
       {next && state.kind !== 'replaced' ? (
         <Link className="button" href={addressOfOperation(job, next.name)}>
           {next.title}

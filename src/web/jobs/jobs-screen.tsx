@@ -1,8 +1,9 @@
 /** @module The first sheet: the board: every job in the workshop, what it does next and what it waits for. */
 import { Link } from 'wouter';
-import { type Board, isOverdue, leftWords, waitingWords } from '../../job/board-line.ts';
+import { type Board, isOverdue, waitingWords } from '../../job/board-line.ts';
 import type { JobLine } from '../../job/job-line.ts';
 import { durationText } from '../../quantity/moment.ts';
+import { leftWords } from '../../work/time-words.ts';
 import { Fetched } from '../shell/fetched.tsx';
 import { addressOf, phaseNamed } from '../shell/phases.ts';
 import { Sheet } from '../shell/sheet.tsx';

@@ -1,6 +1,7 @@
 /** @module Measuring: one number at a time in the order in which hands go, the verdict beside it at once. */
 
 import { useCallback, useEffect, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
 import { cellTitle } from '../../job/cell-title.ts';
 import type { JobEvent } from '../../job/event.ts';
 import { scopeOf } from '../../job/scope.ts';
@@ -32,7 +33,7 @@ const nothingJudged: readonly Judged[] = [];
 export const MeasureSheet = () => {
   const job = useJob();
   const keeper = useKeeper();
-  const { cell: stood, turn, goTo, places } = useStanding();
+  const { cell: stood, turn, goTo, askOf, places } = useStanding();
   const { sheet } = job;
   const { engine } = sheet;
   const [readHere, setReadHere] = useState<Cell>();
@@ -102,6 +103,11 @@ export const MeasureSheet = () => {
           onCell={goTo}
         />
         <SettlingShown sheet={sheet} judged={places.judged.get(cell.place) ?? nothingJudged} />
+        <div>
+          <Button className="quiet" onPress={() => askOf(cell.place)}>
+            What has to come off to reach it
+          </Button>
+        </div>
       </section>
       <section className="part" aria-label="Pictures of this place">
         <PicturesOf of={{ place: cell.place }} title={engine.places.get(cell.place)?.title ?? cell.place} />

@@ -118,7 +118,7 @@ const OpenJobScreen = ({
     if (!shown) return null;
     const { sheet: Shown, map } = shown;
     return (
-      <JobMap shown={map}>
+      <JobMap shown={map} reads={slug === 'measure'}>
         {operation ? <OperationSheet operation={operation} slug={slug} /> : <Shown />}
       </JobMap>
     );
