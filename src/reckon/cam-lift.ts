@@ -1,9 +1,11 @@
 /** @module A cam's lobe from a table of lifts: its middle, how long it lifts, how high, and how lobes compare. */
 import { radians, toDegrees } from '../quantity/brand.ts';
-import { answer, refuse } from '../quantity/refusal.ts';
+import { coverageFactor } from '../quantity/coverage.ts';
+import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { quantityInput, textInput } from './inputs.ts';
 import { lengthTable } from './length-list.ts';
-import { quantityOf, type Reckoning, type Result } from './reckoning.ts';
+import { type LobeReading, lobeWear } from './lobe-wear.ts';
+import { quantityOf, type Reckoning, type Result, type Values } from './reckoning.ts';
 
 export interface Lobe {
   /** Angle midway between the two flanks at the lift asked for, degrees. */
@@ -48,6 +50,96 @@ export const lobeOf = (
   };
 };
 
+const rounded = (value: number, unit: string, u = 0): Result => ({
+  value: Number(value.toFixed(4)),
+  unit,
+  ...(u > 0 && { u: Number(u.toFixed(5)) }),
+});
+
+interface Steps {
+  readonly from: number;
+  readonly step: number;
+  readonly at: number;
+}
+
+/** How well a flank is told: the angle as read, and the dial's error over the slope there. */
+const flankSpread = (
+  lobe: Lobe,
+  lifts: readonly number[],
+  { from, step }: Steps,
+  { lift, angle }: LobeReading,
+) => {
+  const slopes = [-1, 1].map((way) => {
+    const index = Math.floor((lobe.middle + (way * lobe.duration) / 2 - from) / step);
+    return ((lifts[index + 1] ?? 0) - (lifts[index] ?? 0)) / step;
+  });
+  return slopes.map((slope) => Math.hypot(angle, lift / slope)) as [opens: number, closes: number];
+};
+
+/** Each lobe angle by angle against the one as made, or against the one under whose lifts most lies. */
+const wearOf = (
+  values: Values,
+  rows: readonly (readonly number[])[],
+  lobes: readonly Lobe[],
+  steps: Steps,
+): Answer<Readonly<Record<string, Result>>> => {
+  const { dial, 'angle-reading': angle } = values.quantities;
+  const given = values.texts['as-made'];
+  if (dial === undefined && angle === undefined && given === undefined) return answer({});
+  if (dial === undefined || angle === undefined || !(dial.value > 0 && angle.value >= 0))
+    return refuse(
+      'lobes are compared angle by angle only where dial and angle are known',
+      'dial, angle-reading',
+      'say how far a lift and an angle as read may be off',
+    );
+  const made = given === undefined ? undefined : lengthTable('as-made', given);
+  if (made?.kind === 'refused') return made;
+  const area = (row: readonly number[]): number => row.reduce((sum, lift) => sum + lift, 0);
+  const fullest = rows.reduce((best, row, index) => (area(row) > area(rows[best] ?? []) ? index : best), 0);
+  const whole = made?.value[0] ?? rows[fullest] ?? [];
+  const other = rows.find((row) => row.length !== whole.length || row.length < 4);
+  if (other !== undefined)
+    return refuse(
+      `a lobe has ${other.length} lifts, the whole one ${whole.length}`,
+      'lifts, as-made',
+      'read all at the same angles, four at least',
+    );
+  const lobe = lobeOf(whole, steps.from, steps.step, steps.at);
+  if (lobe === undefined)
+    return refuse(
+      `the lobe as made does not pass ${steps.at} mm on both flanks`,
+      'as-made, at-lift',
+      'copy it whole',
+    );
+  const cover = coverageFactor(0.95, Infinity);
+  const reading = { lift: dial.value / cover, angle: toDegrees(radians(angle.value)) / cover };
+  const exact = made !== undefined;
+  const sides = (one: Lobe) => [one.middle - one.duration / 2, one.middle + one.duration / 2] as const;
+  const [opens, closes] = sides(lobe);
+  const results: Record<string, Result> = {
+    whole: { value: exact ? 'as made' : `lobe ${fullest + 1}`, unit: '' },
+  };
+  for (const [index, row] of rows.entries()) {
+    const own = lobes[index];
+    if (own === undefined || (!exact && index === fullest)) continue;
+    const wear = lobeWear(whole, row, steps.from, steps.step, reading, exact);
+    const spread = flankSpread(own, row, steps, reading).map((u) => u * Math.sqrt(exact ? 1 : 2));
+    const [opened, closed] = sides(own);
+    const [uOpens = 0, uCloses = 0] = spread;
+    const key = (of: string) => `lobe.${index + 1}.${of}`;
+    const ranges = wear.ranges.map(({ from, to }) =>
+      from === to ? `at ${from} deg` : `${from} to ${to} deg`,
+    );
+    results[key('behind')] = { value: ranges.join(', ') || 'nowhere', unit: '' };
+    results[key('surest-fall')] = rounded(wear.most.fall, 'mm', wear.most.u);
+    results[key('surest-at')] = rounded(wear.most.at, 'deg');
+    results[key('opens-later')] = rounded(opened - opens, 'deg', uOpens);
+    results[key('closes-earlier')] = rounded(closes - closed, 'deg', uCloses);
+    results[key('duration-lost')] = rounded(lobe.duration - own.duration, 'deg', Math.hypot(uOpens, uCloses));
+  }
+  return answer(results);
+};
+
 export const camLiftReckoning: Reckoning = {
   name: 'cam-lift',
   title: 'Cam lobes from tables of lift: middle, duration, height, and the most worn of them',
@@ -68,9 +160,29 @@ export const camLiftReckoning: Reckoning = {
       '1.00mm',
       { unlessGiven: '1 mm' },
     ),
+    quantityInput(
+      'dial',
+      'length',
+      'how far a lift as read may be off, its zero in it: to compare lobes angle by angle',
+      'above 0',
+      '0.02mm',
+      { optional: true },
+    ),
+    quantityInput('angle-reading', 'angle', 'how far an angle as read may be off', '0 and up', '0.3deg', {
+      optional: true,
+    }),
+    textInput(
+      'as-made',
+      'lifts of the lobe as made, at the same angles',
+      '0, 0.5, 2.1, 4.6, 6.8, 8.0, 8.4, 8.0, 6.8, 4.6, 2.1, 0.5, 0 mm',
+      {
+        range: 'the manual’s table; else the fullest lobe is taken as whole',
+        optional: true,
+      },
+    ),
   ],
   formula:
-    'flanks where the table passes the lift; middle and duration between them; wear against the highest lobe',
+    'flanks where the table passes the lift; middle and duration between them; wear against the highest lobe; angle by angle against the fullest or the one as made: lift as whole less lift, u² = 2 (u² of the dial + (slope × u of the angle)²)',
   source:
     'geometry; straight lines between points of the table; comparing lobes with one another: common practice, no source',
   reckon: (values) => {
@@ -96,8 +208,9 @@ export const camLiftReckoning: Reckoning = {
         );
       lobes.push(lobe);
     }
+    const compared = wearOf(values, rows.value, lobes, { from, step, at });
+    if (compared.kind === 'refused') return compared;
     const best = Math.max(...lobes.map(({ greatest }) => greatest));
-    const rounded = (value: number, unit: string): Result => ({ value: Number(value.toFixed(4)), unit });
     const results = Object.fromEntries(
       lobes.flatMap(({ middle, duration, greatest }, index) => [
         [`lobe.${index + 1}.middle`, rounded(middle, 'deg')],
@@ -107,7 +220,7 @@ export const camLiftReckoning: Reckoning = {
       ]),
     );
     return answer({
-      results,
+      results: { ...results, ...compared.value },
       notes: ['Where all lobes are worn alike, comparing them shows nothing: the manual’s lift decides.'],
     });
   },

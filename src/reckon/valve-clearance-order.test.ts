@@ -88,11 +88,48 @@ describe('a lobe from its lifts', () => {
     expect(results['lobe.1.middle']?.value).toBe(60);
   });
 
+  it('that is worn on one flank is told by its angles, whether against its neighbour or as made', () => {
+    const whole = '0, 1, 3, 6, 7, 6, 3, 1, 0';
+    const given = { from: '0deg', step: '10deg', dial: '0.02 mm', 'angle-reading': '0.1 deg' };
+    const beside = known(
+      reckonByName('cam-lift', { ...given, lifts: `${whole}; 0, 1, 3, 6, 7, 6, 2.8, 0.9, 0 mm` }),
+    );
+    expect(beside.results).toMatchObject({
+      whole: { value: 'lobe 1' },
+      'lobe.2.behind': { value: '60 to 70 deg' },
+      'lobe.2.opens-later': { value: 0, unit: 'deg' },
+      'lobe.2.below-the-highest': { value: 0 },
+    });
+    // by hand: 1 mm is passed at 70 deg, and 10 × 1.8 / 1.9 behind 60 deg on the worn flank
+    expect(beside.results['lobe.2.closes-earlier']?.value).toBeCloseTo(70 - 60 - 18 / 1.9, 3);
+    const alone = known(
+      reckonByName('cam-lift', {
+        ...given,
+        lifts: '0, 1, 3, 6, 6.8, 6, 3, 1, 0 mm',
+        'as-made': `${whole} mm`,
+      }),
+    );
+    expect(alone.results).toMatchObject({
+      whole: { value: 'as made' },
+      'lobe.1.behind': { value: 'at 40 deg' },
+      'lobe.1.surest-fall': { value: 0.2, unit: 'mm' },
+    });
+    const same = known(reckonByName('cam-lift', { ...given, lifts: `${whole}; ${whole} mm` }));
+    expect(same.results['lobe.2.behind']?.value).toBe('nowhere');
+  });
+
   it.each([
     [{ lifts: '0, 0.2, 0 mm' }, 'lifts, at-lift'],
     [{ step: '0deg' }, 'step'],
     [{ 'at-lift': '0mm' }, 'at-lift'],
     [{ lifts: '0, x, 0 mm' }, 'lifts, x'],
+    [{ dial: '0.02 mm' }, 'dial, angle-reading'],
+    [{ 'as-made': '0, 2, 5, 2, 0 mm' }, 'dial, angle-reading'],
+    [{ dial: '0.02 mm', 'angle-reading': '0.3 deg', 'as-made': '0, 2, 5, 0 mm' }, 'lifts, as-made'],
+    [
+      { dial: '0.02 mm', 'angle-reading': '0.3 deg', 'as-made': '0, 0.1, 0.2, 0.1, 0 mm' },
+      'as-made, at-lift',
+    ],
   ])('refuses %o', (texts, where) => {
     const asked = reckonByName('cam-lift', {
       lifts: '0, 2, 5, 2, 0 mm',

@@ -105,7 +105,11 @@ export const camLiftPicture: Picture = (given, reckoned) => {
   return chart({
     title: 'Lift of each lobe',
     description: lobes
-      .map((_, at) => `lobe ${at + 1}: ${lettered(reckoned, `lobe.${at + 1}.lift`)}`)
+      .map((_, at) => {
+        const behind = reckoned.results[`lobe.${at + 1}.behind`]?.value;
+        const lift = `lobe ${at + 1}: ${lettered(reckoned, `lobe.${at + 1}.lift`)}`;
+        return behind === undefined ? lift : `${lift}, behind ${behind}`;
+      })
       .join(', '),
     x: { words: 'angle, degrees', from, to: from + step * (longest - 1) },
     y: { words: 'lift, mm', from: 0, to: 1.1 * Math.max(...lobes.flat()) },
@@ -113,9 +117,20 @@ export const camLiftPicture: Picture = (given, reckoned) => {
       points: lifts.map((lift, index) => [from + index * step, lift] as const),
       stroke: at === 0 ? ('plain' as const) : at % 2 === 1 ? ('accent' as const) : ('dashed' as const),
     })),
-    marks: lobes.map((_, at) => ({
-      at: [numberIn(reckoned, `lobe.${at + 1}.middle`), numberIn(reckoned, `lobe.${at + 1}.lift`)] as const,
-      words: String(at + 1),
-    })),
+    marks: lobes.flatMap((lifts, at) => {
+      const of = (key: string) => numberIn(reckoned, `lobe.${at + 1}.${key}`);
+      const { value: behind = 'nowhere' } = reckoned.results[`lobe.${at + 1}.behind`] ?? {};
+      const top = { at: [of('middle'), of('lift')] as const, words: String(at + 1) };
+      if (behind === 'nowhere') return [top];
+      const surest = of('surest-at');
+      const lift = lifts[Math.round((surest - from) / step)] ?? 0;
+      return [
+        top,
+        {
+          at: [surest, lift] as const,
+          words: `${at + 1} behind by ${lettered(reckoned, `lobe.${at + 1}.surest-fall`)}`,
+        },
+      ];
+    }),
   });
 };
