@@ -1,6 +1,5 @@
 /** @module Engine types in the browser by keys alone: figures edited, saved, checked by a second person; limits and readings from files. */
 import { readFileSync } from 'node:fs';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { v7 } from 'uuid';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -10,6 +9,7 @@ import { readEngineType } from '../../src/engine/read-engine-type.ts';
 import { sheetBoxes } from '../../src/measure/sheet-box.ts';
 import { type Hands, handsOf } from './bench-hands.ts';
 import { desk, noBrowser, openBrowser, openPage, tablet } from './chromium.ts';
+import { barriers, flawsOf } from './flaws.ts';
 import { engineText, openWorkshop, type Workshop } from './workshop.ts';
 
 const id = 'quillfeather-3w';
@@ -26,13 +26,6 @@ const file = (name: string, content: string) => ({
   mimeType: 'text/csv',
   buffer: Buffer.from(content),
 });
-
-const barriers = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  return violations.map(
-    ({ id: rule, nodes }) => `${rule}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  );
-};
 
 /** A job of the type as it stands on the shelf. */
 const bookIn = async (address: string): Promise<void> => {
@@ -63,9 +56,6 @@ const bookIn = async (address: string): Promise<void> => {
   });
   if (!answer.ok) throw new Error(await answer.text());
 };
-
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 describe.skipIf(noBrowser)(`engine types in the browser (needs Chromium; ${noBrowser ?? 'here'})`, () => {
   let workshop: Workshop;
@@ -330,8 +320,7 @@ describe.skipIf(noBrowser)(`engine types in the browser (needs Chromium; ${noBro
           .first()
           .waitFor();
         if (sheet.endsWith('form')) await page.getByLabel('Title').waitFor();
-        expect(await barriers(page)).toEqual([]);
-        expect(await overflow(page)).toBeLessThanOrEqual(0);
+        expect(await flawsOf(page)).toEqual([]);
       });
 
   it('leaves nothing wrong on the console', () => {

@@ -1,10 +1,10 @@
 /** @module Loose parts measured on the Build sheet, one proposed for each place, all noted with one press. */
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { demoJobs } from '../../demo/workshop.ts';
 import { keysOf } from './by-keys.ts';
 import { noBrowser, openBrowser } from './chromium.ts';
+import { barriers, overflow } from './flaws.ts';
 import { openSignedOn, storedJob } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
@@ -84,12 +84,8 @@ describe.skipIf(noBrowser)(`parts from stock (needs Chromium; ${noBrowser ?? 'he
     'stand on a screen %i wide with nothing beyond its edge and no barrier',
     async (width) => {
       await page.setViewportSize({ width, height: 900 });
-      const beyond = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(beyond).toBe(0);
-      const { violations } = await new AxeBuilder({ page }).include('[data-fitting="pistons"]').analyze();
-      expect(violations.map(({ id }) => id)).toEqual([]);
+      expect(await overflow(page)).toBe(0);
+      expect(await barriers(page, '[data-fitting="pistons"]')).toEqual([]);
       expect(troubles).toEqual([]);
     },
   );

@@ -16,14 +16,22 @@ const tooSmall = (page: Page): Promise<readonly string[]> =>
       .map((control) => control.outerHTML.slice(0, 120));
   }, reach);
 
-const overflow = (page: Page): Promise<number> =>
+export const overflow = (page: Page): Promise<number> =>
   page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** The record in its frame is a document of its own with thousands of cells: it is looked at by itself. */
 const record = 'iframe.record';
 
-const barriers = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).exclude(record).analyze();
+/**
+ * What stands between the page and whoever reads it by ear or by keys; empty where nothing does.
+ *
+ * Everything is of one origin, so that axe needs no second page to bring frames together (legacy mode), and what passed
+ * is not asked for: a quarter of the time for the same rules.
+ * @param within  the part of the page that is looked at; without, all of it but the record in its frame
+ */
+export const barriers = async (page: Page, within?: string): Promise<readonly string[]> => {
+  const axe = new AxeBuilder({ page }).setLegacyMode(true).options({ resultTypes: ['violations'] });
+  const { violations } = await (within === undefined ? axe.exclude(record) : axe.include(within)).analyze();
   return violations.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
   );

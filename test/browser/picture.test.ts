@@ -1,5 +1,4 @@
 /** @module Pictures at the bench: taken, shrunk, cleaned, shown, waiting while the server is away, in the record. */
-import { AxeBuilder } from '@axe-core/playwright';
 import { zlibSync } from 'fflate';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
@@ -10,6 +9,7 @@ import { cleanPicture } from '../../src/picture/picture.ts';
 import { pngChunk, pngFile } from '../../src/picture/png.ts';
 import { drawn, drawnJpeg } from '../picture/drawn.ts';
 import { noBrowser, openBrowser } from './chromium.ts';
+import { barriers } from './flaws.ts';
 import { openSignedOn, storedJob } from './signed-on.ts';
 import { openWorkshop, type Workshop } from './workshop.ts';
 
@@ -48,8 +48,6 @@ describe.skipIf(noBrowser)(`a picture (needs Chromium; ${noBrowser ?? 'here'})`,
   const stored = () => storedJob(workshop, jobId);
   const newest = async () => (await stored()).pictures.at(-1);
   const waiting = () => page.locator('[data-waiting]').getAttribute('data-waiting');
-  const barriers = async () =>
-    (await new AxeBuilder({ page }).analyze()).violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`);
   const drawnWell = (name: RegExp) =>
     page.getByRole('img', { name }).evaluate((img) => (img as HTMLImageElement).naturalWidth);
 
@@ -157,7 +155,7 @@ describe.skipIf(noBrowser)(`a picture (needs Chromium; ${noBrowser ?? 'here'})`,
     await page.keyboard.press('Enter');
     const dialog = page.getByRole('dialog');
     await dialog.waitFor();
-    expect(await barriers()).toEqual([]);
+    expect(await barriers(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await dialog.waitFor({ state: 'detached' });
     await small.press('Enter');
