@@ -32,8 +32,11 @@ const Row = ({
           {instrument.name}
         </Link>
       </th>
-      <td>{instrument.kind}</td>
-      <td className="figure">{rangeWords(instrument)}</td>
+      <td>
+        {instrument.kind}
+        <br />
+        <span className="figure">{rangeWords(instrument)}</span>
+      </td>
       <td>{checkedWords(registered)}</td>
       <td>
         {against.length === 0 ? '✓ good' : null}
@@ -64,8 +67,7 @@ const List = ({ register }: { readonly register: Register }) => {
         <thead>
           <tr>
             <th scope="col">instrument</th>
-            <th scope="col">kind</th>
-            <th scope="col">range</th>
+            <th scope="col">kind and range</th>
             <th scope="col">known of it</th>
             <th scope="col">stands</th>
           </tr>
