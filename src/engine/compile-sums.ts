@@ -6,7 +6,7 @@ import type { FigureReader } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
 import { wrong } from './finding.ts';
 import { given } from './given.ts';
-import type { GivenInput, Kept, OperationSum } from './operation-sum.ts';
+import type { GivenInput, Kept, KeptFigures, OperationSum } from './operation-sum.ts';
 import { ofFastener, ofInstrument, ofSizes, type SumFile } from './sum-file.ts';
 
 type Source = Exclude<SumFile['given'][string], string>;
@@ -116,12 +116,11 @@ const boundOf = (reader: FigureReader, text: string, path: FilePath) => {
   return undefined;
 };
 
-const keptOf = (
+const figuresKept = (
   reader: FigureReader,
-  result: string,
-  file: SumFile['keeps'][string],
+  file: Pick<SumFile['keeps'][string], 'least' | 'greatest'>,
   path: FilePath,
-): Kept => {
+): KeptFigures => {
   const least = file.least === undefined ? undefined : boundOf(reader, file.least, [...path, 'least']);
   const greatest =
     file.greatest === undefined ? undefined : boundOf(reader, file.greatest, [...path, 'greatest']);
@@ -133,13 +132,33 @@ const keptOf = (
   if (least && greatest && least.amount > greatest.amount)
     reader.findings.push(wrong(path, 'the least is more than the greatest', 'compare both with the manual'));
   return {
-    result,
     bounds: { ...given('least', least?.amount), ...given('greatest', greatest?.amount) },
     ...given('dimension', dimension),
     printed: { ...given('least', least?.typed), ...given('greatest', greatest?.typed) },
-    ...given('is', file.is),
   };
 };
+
+const keptOf = (
+  reader: FigureReader,
+  result: string,
+  file: SumFile['keeps'][string],
+  path: FilePath,
+): Kept => ({
+  result,
+  ...figuresKept(reader, file, path),
+  ...given('is', file.is),
+  ...given('sizeOf', file['size-of']),
+  ...given(
+    'sizes',
+    file.sizes &&
+      new Map(
+        Object.entries(file.sizes).map(([size, figures]) => [
+          size,
+          figuresKept(reader, figures, [...path, 'sizes', size]),
+        ]),
+      ),
+  ),
+});
 
 /** The sums of an operation, in the order in which they are done. */
 export const sumsOf = (

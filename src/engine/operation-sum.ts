@@ -50,14 +50,22 @@ export type GivenInput =
   /** The error that two other inputs of this sum have in common. */
   | { readonly kind: 'shared'; readonly by: readonly [string, string] };
 
-export interface Kept {
-  /** A result's key; `*` in it stands for anything between two points. */
-  readonly result: string;
+export interface KeptFigures {
   /** In the core's unit. */
   readonly bounds: { readonly least?: number; readonly greatest?: number };
   /** Of which kind the bounds are figures. */
   readonly dimension?: Dimension;
   readonly printed: { readonly least?: Typed; readonly greatest?: Typed };
+}
+
+/** Its own figures are of standard, where others hold for other sizes. */
+export interface Kept extends KeptFigures {
+  /** A result's key; `*` in it stands for anything between two points. */
+  readonly result: string;
+  /** The component by whose size the limits go. */
+  readonly sizeOf?: string;
+  /** By the name of the size. */
+  readonly sizes?: ReadonlyMap<string, KeptFigures>;
   /** Of a result in words: which will do. */
   readonly is?: readonly string[];
 }

@@ -1,17 +1,13 @@
 /** @module One stage of tightening: a torque to be pulled, or an angle to be turned on from there. */
 import { newtonMetres, radians } from '../quantity/brand.ts';
-import { unitTyped } from '../quantity/typed.ts';
-import { findUnit } from '../quantity/unit.ts';
+import { dimensionTyped } from './dimension-typed.ts';
 import type { Stage } from './fastener.ts';
 import { type FigureReader, readFigure } from './figure-reader.ts';
 import type { FilePath } from './file-path.ts';
-import { pairTyped } from './printed-pair.ts';
 
 /** Its unit says which of the two it is. */
-export const stageKind = (text: string): Stage['kind'] => {
-  const unit = findUnit(unitTyped(pairTyped(text).figure));
-  return unit.kind === 'answer' && unit.value.dimension === 'angle' ? 'angle' : 'torque';
-};
+export const stageKind = (text: string): Stage['kind'] =>
+  dimensionTyped(text) === 'angle' ? 'angle' : 'torque';
 
 export const readStage = (reader: FigureReader, text: string, path: FilePath): Stage => {
   const kind = stageKind(text);

@@ -76,9 +76,16 @@ const source = z.strictObject({
     .describe('the error that two inputs share, from their readings'),
 });
 
-const kept = z.strictObject({
-  least: figure.optional(),
-  greatest: figure.optional(),
+const keptFigures = z.strictObject({ least: figure.optional(), greatest: figure.optional() });
+
+const kept = keptFigures.extend({
+  'size-of': name
+    .optional()
+    .describe('the component by whose size at the place of the sum the limits differ'),
+  sizes: z
+    .record(z.string().min(1).max(40), keptFigures)
+    .optional()
+    .describe('limits of each of its sizes; those beside it are of standard'),
   is: z.array(words).min(1).max(8).optional().describe('of a result in words: which will do'),
 });
 

@@ -1,7 +1,9 @@
-/** @module The figures of an engine type on which an engine lives or dies: limits, torques, the pumps' datum. */
+/** @module The figures of an engine type on which an engine lives or dies: limits, torques, what sums are held to, the pumps' datum. */
 import type { z } from 'zod';
+import type { Dimension } from '../../quantity/unit.ts';
+import { dimensionTyped } from '../dimension-typed.ts';
 import { engineFile } from '../engine-file.ts';
-import { type FigureKind, gaugeKind } from '../figure-field.ts';
+import { gaugeKind } from '../figure-field.ts';
 import type { FilePath } from '../file-path.ts';
 import type { limitsFile } from '../file-terms.ts';
 import { gauges } from '../gauge.ts';
@@ -14,7 +16,7 @@ export interface CriticalFigure {
   readonly path: FilePath;
   /** For whoever looks it up in the manual: `main journal diameter: as made, at least`. */
   readonly title: string;
-  readonly kind: FigureKind;
+  readonly kind: Dimension;
   /** As it stands in the file. */
   readonly figure: string;
   /** The manual's page, where the file gives it. */
@@ -33,7 +35,7 @@ const ofLimits = (
   limits: z.infer<typeof limitsFile> | undefined,
   path: FilePath,
   source: string | undefined,
-  kind: FigureKind = 'length',
+  kind: Dimension = 'length',
 ): readonly CriticalFigure[] =>
   limitSides.flatMap((side) => {
     const [group, end] = side.split('.') as ['new' | 'wear', 'least' | 'greatest'];
@@ -45,7 +47,7 @@ const ofLimits = (
 
 const critical = (
   title: string,
-  kind: FigureKind,
+  kind: Dimension,
   figure: string,
   path: FilePath,
   source: string | undefined,
@@ -80,11 +82,45 @@ const ofRunIn = (runIn: z.infer<typeof engineFile>['run-in']): readonly Critical
     }),
   );
 
+type Operations = z.infer<typeof engineFile>['operations'];
+type SumOfFile = Operations[string]['sums'][string];
+
+/** What one result of a sum is held to, of standard and of every other size. */
+const ofKept = (
+  title: string,
+  { size, ...kept }: Pick<SumOfFile['keeps'][string], 'least' | 'greatest'> & { readonly size?: string },
+  path: FilePath,
+  source: string | undefined,
+): readonly CriticalFigure[] =>
+  (['least', 'greatest'] as const).flatMap((end) => {
+    const figure = kept[end];
+    if (figure === undefined) return [];
+    const words = `${title}${size === undefined ? '' : `, size ${size}`}: ${end === 'least' ? 'at least' : 'at most'}`;
+    return [critical(words, dimensionTyped(figure) ?? 'length', figure, [...path, end], source)];
+  });
+
+/** What the sums of the operations are held to. */
+const ofSums = (operations: Operations): readonly CriticalFigure[] =>
+  Object.entries(operations).flatMap(([operation, { title, sums }]) =>
+    Object.entries(sums).flatMap(([name, sum]) =>
+      Object.entries(sum.keeps).flatMap(([result, { least, greatest, sizes = {} }]) => {
+        const path = ['operations', operation, 'sums', name, 'keeps', result];
+        const words = `${title}, ${sum.title ?? name}: ${result.replaceAll('-', ' ')}`;
+        return [
+          ...ofKept(words, { least, greatest }, path, sum.source),
+          ...Object.entries(sizes).flatMap(([size, figures]) =>
+            ofKept(words, { size, ...figures }, [...path, 'sizes', size], sum.source),
+          ),
+        ];
+      }),
+    ),
+  );
+
 /** All of them, in the order of the file; none where the data has not the shape of an engine type. */
 export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
   const read = engineFile.safeParse(data);
   if (!read.success) return [];
-  const { characteristics, components, fasteners } = read.data;
+  const { characteristics, components, fasteners, operations } = read.data;
   const timing = read.data['pump-timing'];
   return [
     ...Object.entries(characteristics).flatMap(([name, { title, limits, source, quantity }]) =>
@@ -112,6 +148,7 @@ export const criticalFigures = (data: unknown): readonly CriticalFigure[] => {
         ),
       ),
     ),
+    ...ofSums(operations),
     ...ofRunIn(read.data['run-in']),
     ...(timing === undefined
       ? []

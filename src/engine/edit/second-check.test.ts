@@ -35,7 +35,7 @@ const answered = (text: string, figures: ReadonlyMap<string, string>, by = check
 };
 
 describe('critical figures', () => {
-  it('are all limits, torques and the datum, each with the words to look it up by', () => {
+  it('are all limits, torques, what sums are held to and the datum, each with the words to look it up by', () => {
     const figures = figuresOf(entered);
     const { engine } = readEngineType(entered);
     const limits = [
@@ -49,13 +49,48 @@ describe('critical figures', () => {
     const gauges = [...new Set(run)].flatMap(({ printed }) =>
       Object.keys(printed).filter((key) => key === 'least' || key === 'greatest'),
     );
-    expect(figures).toHaveLength(limits.length + stages.length + gauges.length + 1);
+    const kept = [...(engine?.operations.values() ?? [])]
+      .flatMap(({ sums }) => sums.flatMap(({ keeps }) => keeps))
+      .flatMap(({ printed }) => Object.keys(printed));
+    expect(kept.length).toBeGreaterThan(0);
+    expect(figures).toHaveLength(limits.length + stages.length + kept.length + gauges.length + 1);
     expect(figures.find(({ at }) => at === float)).toMatchObject({
       title: 'crankshaft end float: may go back, at most',
       figure: '0.40 mm',
       source: 'invented, sheet 1',
     });
     expect(figures.at(-1)).toMatchObject({ title: 'datum of the pumps', figure: '83.00 mm' });
+  });
+});
+
+describe('what a sum is held to', () => {
+  it('is typed in again with the rest, in its own unit, of every size by itself', () => {
+    const sized = changed(entered, [
+      'keeps: { torque: { least: 90 N·m } }',
+      "keeps: { torque: { least: 90 N·m, size-of: mains, sizes: { '0.25': { least: 95 N·m } } } }",
+    ]);
+    const held = figuresOf(sized).filter((figure) =>
+      figure.title.includes('what the pinion holds when cold'),
+    );
+    expect(held).toMatchObject([
+      { kind: 'torque', figure: '90 N·m', title: expect.stringMatching(/torque: at least$/) },
+      { kind: 'torque', figure: '95 N·m', title: expect.stringMatching(/torque, size 0\.25: at least$/) },
+    ]);
+  });
+
+  it('differs where it is read otherwise, and takes the check away where it is changed', () => {
+    const [held] = figuresOf(entered).filter((figure) => figure.title.includes('what the pinion holds'));
+    expect(answered(entered, typed(entered, { [held?.at ?? '']: '9 N·m' }))).toMatchObject({
+      kind: 'differs',
+      apart: [{ figure: '90 N·m', reads: '9 N·m' }],
+    });
+    const { text } = answered(entered, typed(entered));
+    const next = nextVersion(text, changed(text, ['least: 90 N·m', 'least: 80 N·m']), {
+      by: 'Odo Ferrick',
+      on: '2026-03-05',
+    });
+    if (next.kind === 'refused') throw new Error(next.refusal.what);
+    expect(next.value).not.toContain('checked:');
   });
 });
 

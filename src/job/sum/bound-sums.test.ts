@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { agreed, Bench, booking } from '../../../test/job/bench.ts';
 import { asked, clearance, engineWithSums, readyToLay } from '../../../test/job/summing.ts';
 import { standingOf } from '../holds.ts';
+import { keptHere } from './keeping.ts';
 import { notedAt, noteSum, sumNamed } from './noted-sum.ts';
 import { reckonHere, sumAt } from './sum-at.ts';
 
@@ -19,6 +20,34 @@ const held = (one: Bench): readonly string[] => {
   const standing = operation && standingOf(one.open, operation);
   return standing?.kind === 'held' ? standing.lacking.map(({ says }) => says) : [];
 };
+
+describe('what a sum is held to', () => {
+  const bySize = engineWithSums.replace(
+    'greatest: 0.080 mm }',
+    "greatest: 0.080 mm, size-of: mains, sizes: { '0.25': { least: 0.040 mm, greatest: 0.095 mm } } }",
+  );
+
+  // source: by hand: 50.061 − 49.975 = 0.086, beyond 0.080 of standard and within 0.040 to 0.095 of 0.25
+  it('goes by the size at which its place stands', () => {
+    expect(bySize).not.toBe(engineWithSums);
+    const one = agreed(bySize);
+    one.done({ kind: 'do operation', operation: 'lift-crankshaft', note: '' });
+    const keeps = (place: string) => {
+      const found = here(one, { ...clearance, place }, { bore: '50.061 mm' });
+      const done = reckonHere(found);
+      if (done.kind === 'refused') throw new Error(done.refusal.what);
+      return keptHere(one.open, found, done.value.reckoned);
+    };
+    expect(keeps('main.1')).toMatchObject([{ verdict: 'outside' }]);
+    one.done({ kind: 'note size found', component: 'mains', place: 'main.1', size: '0.25' });
+    expect(keeps('main.1')).toMatchObject([
+      { verdict: 'within', says: expect.stringContaining('to be 0.040 mm to 0.095 mm at size 0.25') },
+    ]);
+    expect(keeps('main.2')).toMatchObject([
+      { verdict: 'outside', says: expect.stringContaining('to be 0.030 mm to 0.080 mm') },
+    ]);
+  });
+});
 
 describe('a sum within its operation', () => {
   it('takes what the engine gives, with its ± and where it comes from, and asks for the rest', () => {

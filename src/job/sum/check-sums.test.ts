@@ -7,6 +7,9 @@ import { readCheckedType } from './checked-engine-type.ts';
 const given = '          shaft: { characteristic: main-journal-diameter }\n';
 const keeps = 'keeps: { clearance: { least: 0.030 mm, greatest: 0.080 mm } }';
 
+/** The limits with others of a size beside them. */
+const sized = (more: string): string => keeps.replace('0.080 mm', `0.080 mm, ${more}`);
+
 const troubles = (from: string, to: string) => {
   const text = engineWithSums.replace(from, to);
   expect(text).not.toBe(engineWithSums);
@@ -20,6 +23,19 @@ describe('the sums of an engine type', () => {
     expect(readCheckedType(engineWithSums)).toMatchObject({ engine: { id: 'sparrowbill-2' } });
     expect(readCheckedType(engineWithSums).troubles.filter(({ where }) => where.includes('sums'))).toEqual(
       [],
+    );
+  });
+
+  it('may hold a result to other limits at another size, and then at every place by itself', () => {
+    const own = sized("size-of: mains, sizes: { '0.25': { least: 0.040 mm, greatest: 0.090 mm } }");
+    expect(troubles(keeps, own)).toEqual([]);
+    const once = engineWithSums
+      .replace(keeps, own)
+      .replace('        each: true\n', '')
+      .replace(`        given:\n${given}`, '');
+    const told = readCheckedType(once).troubles.map(({ what, remedy }) => `${what}; ${remedy}`);
+    expect(told.join('\n')).toContain(
+      'may differ from place to place, and the sum is done once; say each: true',
     );
   });
 
@@ -71,6 +87,48 @@ describe('the sums of an engine type', () => {
       'it is a figure; give least, greatest or both',
     ],
     [keeps, keeps.replace('least: 0.030 mm, greatest: 0.080 mm', ''), 'it has no limit'],
+    [
+      keeps,
+      sized("size-of: manes, sizes: { '0.25': { least: 0.04 mm } }"),
+      'there is no component manes; write mains',
+    ],
+    [keeps, sized("size-of: pumps, sizes: { '0.25': { least: 0.04 mm } }"), 'have no sizes'],
+    [keeps, sized("size-of: mains, sizes: { '0.52': { least: 0.04 mm } }"), 'have no size 0.52; write 0.25'],
+    [
+      keeps,
+      sized('size-of: mains, sizes: { standard: { least: 0.04 mm } }'),
+      'give those of standard beside it',
+    ],
+    [
+      keeps,
+      sized('size-of: mains, sizes: {}'),
+      'size 0.25 has no limits here; give those of 0.25 from the manual',
+    ],
+    [keeps, sized('size-of: mains'), 'no other size has limits; give them under sizes'],
+    [
+      keeps,
+      sized("sizes: { '0.25': { least: 0.04 mm } }"),
+      'of what they are the sizes; name it under size-of',
+    ],
+    [
+      keeps,
+      sized("size-of: mains, sizes: { '0.25': { least: 0.04 bar } }"),
+      'the limit is a figure of pressure',
+    ],
+    [keeps, sized("size-of: mains, sizes: { '0.25': {} }"), 'it has no limit'],
+    [
+      keeps,
+      sized("size-of: mains, sizes: { '0.25': { least: 0.09 mm, greatest: 0.04 mm } }"),
+      'the least is more than the greatest',
+    ],
+    [
+      keeps,
+      keeps.replace(
+        'least: 0.030 mm, greatest: 0.080 mm',
+        "is: [within], size-of: mains, sizes: { '0.25': { least: 0.04 mm } }",
+      ),
+      'words do not differ by size',
+    ],
     ['torque: 80 N·m', 'torque: { sum: clearance, result: clearance }', 'and this gives one of length'],
     ['torque: 80 N·m', 'torque: { sum: clearance, result: clearence }', 'clearance gives no clearence'],
     ['torque: 80 N·m', 'torque: { sum: clearance, input: bor }', 'clearance takes no bor; write bore'],

@@ -227,7 +227,7 @@ const sumMisfits = (engine: EngineType, operation: Operation, sum: OperationSum)
   const bound: Bound = { engine, operation, sum, reckoning, path };
   return [
     ...[...sum.given].flatMap(([key, source]) => inputMisfits(bound, key, source)),
-    ...keptMisfits(sum, reckoning, path),
+    ...keptMisfits(engine, sum, reckoning, path),
   ];
 };
 

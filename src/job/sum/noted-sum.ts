@@ -40,7 +40,7 @@ export const notedAt = (job: OpenJob, at: SumPlace): NotedHere | undefined => {
   const reckoned = reckonedAgain(at.sum.reckon, here.noted);
   return {
     noted: here.noted,
-    keeps: reckoned.kind === 'answer' ? keptHere(job, at.sum, reckoned.value) : [],
+    keeps: reckoned.kind === 'answer' ? keptHere(job, at, reckoned.value) : [],
     changed: here.changed,
   };
 };

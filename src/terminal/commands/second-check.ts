@@ -77,7 +77,7 @@ export const secondCheckCommand: TerminalCommand = {
   summary: 'have a second person type critical figures in unseen, and hold them against the file',
   usage: ['second-check ENGINE-FILE', 'second-check ENGINE-FILE FIGURES-FILE'],
   about:
-    'Without figures it writes the table to fill in from the manual (CSV): limits, torques, the datum of the pumps, and none of their values.\nWith them, where all agree and the person is another than typed them in, the next version says who checked it; a figure that differs stands in it for both to see.',
+    'Without figures it writes the table to fill in from the manual (CSV): limits, torques, what sums are held to, the datum of the pumps, and none of their values.\nWith them, where all agree and the person is another than typed them in, the next version says who checked it; a figure that differs stands in it for both to see.',
   options: [
     { name: 'by', value: 'NAME', says: 'who checks, else ENDFLOAT_BY, else the user of this machine' },
     { name: 'to', value: 'PATH', says: 'where the next version of the engine type is written' },

@@ -64,7 +64,7 @@ const inputRow = (here: SumHere, one: SumInput): readonly string[] => {
 
 const shown = (job: OpenJob, here: SumHere): Outcome => {
   const reckoned = reckonHere(here);
-  const keeps = reckoned.kind === 'answer' ? keptHere(job, here.sum, reckoned.value.reckoned) : [];
+  const keeps = reckoned.kind === 'answer' ? keptHere(job, here, reckoned.value.reckoned) : [];
   const standing = sumStanding(job, here);
   const came =
     reckoned.kind === 'refused'

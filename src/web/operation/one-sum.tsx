@@ -80,7 +80,7 @@ const Sum = ({ at, first, focused, onWritten }: Opened & { readonly first: SumHe
   const settled = useDeferredValue(typed);
   const here = useMemo(() => sumAt(job, at, settled) ?? first, [job, at, settled, first]);
   const done = useMemo(() => reckonHere(here), [here]);
-  const keeps = done.kind === 'answer' ? keptHere(job, at.sum, done.value.reckoned) : [];
+  const keeps = done.kind === 'answer' ? keptHere(job, at, done.value.reckoned) : [];
   const untouched = Object.keys(typed).length === 0;
   const write = () => {
     const named = {
