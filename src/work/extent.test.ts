@@ -137,6 +137,27 @@ describe('the extent of an overhaul', () => {
     );
   });
 
+  it('leaves alone in setting and running what was left alone in the strip', () => {
+    const pump = of(quillfeather, { reach: ['pump.1'] }).operations;
+    expect(pump.has('tighten-head-again')).toBe(false);
+    expect(pump.has('set-governor')).toBe(true);
+    const head = of(quillfeather, { reach: ['head'] });
+    expect(head.operations.has('tighten-head-again')).toBe(true);
+    expect(head.operations.has('check-spill')).toBe(false);
+    expect(questions(quillfeather, head).filter((one) => one.includes('pump'))).toEqual([]);
+  });
+
+  it('has the engine started again after whatever was fitted, though something in between stayed on', () => {
+    fc.assert(
+      fc.property(anyAsked, ({ engine, reach }) => {
+        const { operations } = of(engine, { reach });
+        const fitted = [...operations].some((name) => (engine.operations.get(name)?.fits ?? []).length > 0);
+        expect(operations.has('first-start')).toBe(fitted);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it('refuses what is not known, and says what is', () => {
     expect(extentOf(quillfeather, { reach: ['pmup.2'] })).toMatchObject({
       refusal: { remedy: 'write pump.2, if that is what is meant' },

@@ -7,7 +7,7 @@ import { placesOf } from '../measure/scheme.ts';
 import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { doneAgain, spoiltBy } from './done-again.ts';
 import { precedenceOf } from './precedence.ts';
-import { leftOf, wayTo } from './way-to.ts';
+import { leftOf, openedBy, wayTo } from './way-to.ts';
 import { placesWith, type Worked, type WorkedAt, workedAt, worksOn } from './worked-at.ts';
 
 /** What is asked to be reached; nothing at all asks for the whole engine. */
@@ -33,27 +33,10 @@ export interface Extent {
 }
 
 /** Places that operations of the strip take off, lay open or whose parts they spoil. */
-const opened = (engine: EngineType, strip: readonly Operation[], at: WorkedAt): ReadonlySet<PlaceId> => {
-  const open = new Set<PlaceId>();
-  const lay = (kind: string, worked: Worked): void => {
-    for (const place of placesWith(engine, kind, worked)) open.add(place);
-  };
-  const names = new Set(strip.map(({ name }) => name));
-  for (const { name, at: there, removes } of strip)
-    for (const kind of [...removes, ...(there === undefined ? [] : [there])])
-      lay(kind, at.get(name) ?? 'all');
-  for (const kind of engine.placeKinds.keys()) {
-    const way = wayTo(engine, kind, new Set());
-    if (way?.opening.every(({ name }) => names.has(name)))
-      for (const { name } of way.opening) lay(kind, at.get(name) ?? 'all');
-  }
-  for (const coupling of engine.couplings) {
-    if (coupling.kind !== 'disturbed' || coupling.by === undefined || !names.has(coupling.by)) continue;
-    const kind = engine.components.get(coupling.renew)?.at;
-    if (kind !== undefined) lay(kind, at.get(coupling.by) ?? 'all');
-  }
-  return open;
-};
+const opened = (engine: EngineType, strip: readonly Operation[], at: WorkedAt): ReadonlySet<PlaceId> =>
+  new Set(
+    openedBy(engine, strip).flatMap(([kind, { name }]) => placesWith(engine, kind, at.get(name) ?? 'all')),
+  );
 
 const keyOf = (characteristic: string, place: PlaceId): string => `${characteristic}|${place}`;
 
@@ -192,7 +175,8 @@ export const extentOf = (
   const off = new Set(strip.flatMap(({ removes }) => removes));
   const stripped = new Set(strip.map(({ name }) => name));
   const spoilt = new Set(spoiltBy(engine, stripped).map(({ name }) => name));
-  const names = new Set([...stripped, ...doneAgain(engine, off, spoilt, new Set(also))]);
+  const kinds = new Set([...open].flatMap((id) => engine.places.get(id)?.kind ?? []));
+  const names = new Set([...stripped, ...doneAgain(engine, { off, open: kinds, spoilt }, new Set(also))]);
   const { operations, before } = precedenceOf(engine.operations, ({ name }) => names.has(name));
   const everywhere: WorkedAt = new Map([
     ...at,

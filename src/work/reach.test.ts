@@ -17,6 +17,7 @@ const bare = {
   oneUse: new Map(),
   components: new Map(),
   couplings: [],
+  fasteners: new Map(),
 };
 
 describe('the strip that reaches a place', () => {

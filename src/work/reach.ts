@@ -5,7 +5,7 @@ import { type Answer, answer, refuse } from '../quantity/refusal.ts';
 import { doneAgain, spoiltBy } from './done-again.ts';
 import { orderOf } from './order.ts';
 import { precedenceOf } from './precedence.ts';
-import { leftOf, wayTo } from './way-to.ts';
+import { leftOf, openedBy, wayTo } from './way-to.ts';
 import { placesWith, type Worked, workedAt, worksOn } from './worked-at.ts';
 
 export interface Reach {
@@ -29,7 +29,7 @@ export interface Reach {
 
 type Engine = Pick<
   EngineType,
-  'operations' | 'placeKinds' | 'places' | 'oneUse' | 'components' | 'couplings'
+  'operations' | 'placeKinds' | 'places' | 'oneUse' | 'components' | 'couplings' | 'fasteners'
 >;
 
 const renewedBy = ({ couplings, components }: Engine, strip: ReadonlySet<string>): readonly Component[] =>
@@ -63,7 +63,8 @@ const brought = (engine: Engine, { title, opening, strip, worked }: Found): Reac
   );
   const placesAt: Reach['placesAt'] = (operation, kind) =>
     placesWith(engine, kind, at.get(operation) ?? 'all');
-  const again = doneAgain(engine, off, new Set(spoilt.map(({ name }) => name)));
+  const open = new Set(openedBy(engine, strip).map(([kind]) => kind));
+  const again = doneAgain(engine, { off, open, spoilt: new Set(spoilt.map(({ name }) => name)) });
   const inOrder = (chosen: ReadonlySet<string>): readonly Operation[] =>
     orderOf(precedenceOf(engine.operations, ({ name }) => chosen.has(name)));
   const back = inOrder(again);

@@ -43,3 +43,26 @@ export const wayTo = (engine: Engine, kind: string, done: ReadonlySet<string>): 
   });
   return ways.sort((a, b) => a.left.length - b.left.length || a.minutes - b.minutes)[0];
 };
+
+/** What operations of the strip take off, lay open or whose parts they spoil: kinds of place, each with the operation. */
+export const openedBy = (
+  engine: Engine & Pick<EngineType, 'placeKinds' | 'couplings' | 'components'>,
+  strip: readonly Operation[],
+): readonly (readonly [kind: string, by: Operation])[] => {
+  const byName = new Map(strip.map((operation) => [operation.name, operation]));
+  const taken = strip.flatMap((operation) =>
+    [...operation.removes, ...(operation.at === undefined ? [] : [operation.at])].map(
+      (kind) => [kind, operation] as const,
+    ),
+  );
+  const laid = [...engine.placeKinds.keys()].flatMap((kind) => {
+    const opening = wayTo(engine, kind, new Set())?.opening ?? [];
+    return opening.every(({ name }) => byName.has(name)) ? opening.map((one) => [kind, one] as const) : [];
+  });
+  const spoilt = engine.couplings.flatMap((coupling) => {
+    const by = coupling.kind === 'disturbed' ? byName.get(coupling.by ?? '') : undefined;
+    const kind = coupling.kind === 'disturbed' ? engine.components.get(coupling.renew)?.at : undefined;
+    return by === undefined || kind === undefined ? [] : [[kind, by] as const];
+  });
+  return [...taken, ...laid, ...spoilt].filter(([kind]) => engine.placeKinds.has(kind));
+};
