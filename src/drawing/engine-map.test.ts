@@ -111,8 +111,14 @@ describe('the marks of the map', () => {
       );
     };
     expect(new Set(marks.map(only)).size).toBe(marks.length);
-    const text = svgText(engineMap(three, new Map()));
+    const text = svgText(engineMap(three, new Map([['piston.1', 'not opened']])));
     for (const mark of marks) expect(text).toContain(`>${mark}</text>`);
+  });
+
+  it('have nothing that is not opened in the legend where all of the engine is', () => {
+    const text = svgText(engineMap(three, new Map()));
+    expect(text).not.toContain('not opened');
+    for (const mark of marks.slice(1)) expect(text).toContain(`>${mark}</text>`);
   });
 
   it('are counted in the description', () => {

@@ -144,9 +144,9 @@ const here = (box: Box): SvgNode =>
     arrowHead(box.x + box.width / 2, box.y - 6, 'down', pens.accent),
   );
 
-const legend = (y: number, width: number): readonly SvgNode[] =>
-  marks.flatMap((mark, at) => {
-    const share = (width - 24) / marks.length;
+const legend = (shown: readonly Mark[], y: number, width: number): readonly SvgNode[] =>
+  shown.flatMap((mark, at) => {
+    const share = (width - 24) / shown.length;
     const x = 4 + share * at;
     return [
       ...marked({ x, y, width: 30, height: 26 }, mark),
@@ -191,14 +191,12 @@ export const engineMap = (
       ...named(box, kind),
     ];
   });
-  const counted = marks
-    .map((mark) => {
-      const count = sorted.filter(
-        (place) => measured.has(place.kind) && (placeMarks.get(place.id) ?? 'nothing yet') === mark,
-      ).length;
-      return `${count} ${mark}`;
-    })
-    .join(', ');
+  const countOf = (mark: Mark): number =>
+    sorted.filter((place) => measured.has(place.kind) && (placeMarks.get(place.id) ?? 'nothing yet') === mark)
+      .length;
+  // Only a job that goes part of the way leaves any place alone.
+  const shown = marks.filter((mark) => mark !== 'not opened' || countOf(mark) > 0);
+  const counted = shown.map((mark) => `${countOf(mark)} ${mark}`).join(', ');
   const box = at === undefined ? undefined : layout.places.get(at);
   const rows = layout.rows.map(({ words, y }) =>
     lettering(words, 4, round(y), { 'font-size': words.length > 15 ? 13 : 16, fill: pens.faint }),
@@ -220,7 +218,7 @@ export const engineMap = (
       return flagged ? [flagOver(flagged, sign)] : [];
     }),
     ...(box ? [here(box)] : []),
-    ...legend(layout.height + 8, layout.width),
+    ...legend(shown, layout.height + 8, layout.width),
     ...(way ? legendOfWay(layout.height + 44, layout.width, way) : []),
   );
 };

@@ -3,10 +3,17 @@ import type { Judged } from '../measure/verdict-model.ts';
 import { type Box, boxed, hatched, lettering, pens } from './ink.ts';
 import { type SvgNode, svg } from './svg.ts';
 
-export type Mark = 'nothing yet' | 'read in part' | 'within' | 'unsure' | 'outside';
+export type Mark = 'not opened' | 'nothing yet' | 'read in part' | 'within' | 'unsure' | 'outside';
 
-/** From nothing known to the worst known, as the legend lists them. */
-export const marks: readonly Mark[] = ['nothing yet', 'read in part', 'within', 'unsure', 'outside'];
+/** From what is left alone and nothing known to the worst known, as the legend lists them. */
+export const marks: readonly Mark[] = [
+  'not opened',
+  'nothing yet',
+  'read in part',
+  'within',
+  'unsure',
+  'outside',
+];
 
 /** The mark of a place from everything judged there: the worst verdict shows; within only when nothing is missing. */
 export const markOf = (judged: readonly Judged[]): Mark => {
@@ -39,6 +46,8 @@ const sign = (box: Box, words: string, colour: string): readonly SvgNode[] => {
 export const marked = (box: Box, mark: Mark): readonly SvgNode[] => {
   const outline = { fill: pens.paper, stroke: pens.ink, 'stroke-width': 1.6 };
   switch (mark) {
+    case 'not opened':
+      return [boxed(box, { fill: pens.paper, stroke: pens.faint, 'stroke-width': 0.8 })];
     case 'nothing yet':
       return [boxed(box, { ...outline, 'stroke-width': 1.2, 'stroke-dasharray': '5 3' })];
     case 'read in part':

@@ -8,7 +8,7 @@ import type { OpenJob } from './job.ts';
 import { standingOffer } from './offer.ts';
 import { openLines } from './order/open-lines.ts';
 import { type PhaseName, phaseOf } from './phase.ts';
-import { operationsIn } from './scope.ts';
+import { operationsIn, scopeOf } from './scope.ts';
 import { scopeNow } from './scope-words.ts';
 import { spellsOf, workTimeOf } from './time.ts';
 
@@ -123,7 +123,7 @@ export const boardOf = (job: OpenJob): Board => {
   const { spent, remaining } = workTimeOf(job, ['strip', 'build', 'set', 'run']);
   const over = job.handedOver !== undefined;
   return {
-    scope: job.scopes.length === 0 ? '' : scopeNow(job),
+    scope: scopeOf(job).whole ? '' : scopeNow(job),
     ...(next && { next }),
     waitsFor: over ? [] : [...ownersWord(job), ...deliveries(job), ...decisions(job)],
     spent: Math.round(spent.personMinutes),

@@ -42,6 +42,10 @@ export const operationsIn = (job: Scoped): readonly Operation[] => {
   return [...job.sheet.engine.operations.values()].filter(({ name }) => operations.has(name));
 };
 
+/** Whether any place of a kind is laid open. */
+export const opensKind = (job: Scoped, kind: string): boolean =>
+  [...scopeOf(job).open].some((id) => job.sheet.engine.places.get(id)?.kind === kind);
+
 /** The places at which a characteristic is in question. */
 export const placesInQuestion = (job: Scoped, characteristic: Characteristic): readonly Place[] => {
   const { inQuestion } = scopeOf(job);

@@ -1,7 +1,8 @@
 /** @module The record of a job: its model put together from the job's state, and its page with the engine drawn. */
 import { engineMap } from '../drawing/engine-map.ts';
-import { markOf } from '../drawing/mark.ts';
+import { marksIn } from '../drawing/job-marks.ts';
 import { svgText } from '../drawing/svg.ts';
+import { asksOf } from '../job/doubted.ts';
 import type { JobEvent } from '../job/event.ts';
 import { replay } from '../job/evolve.ts';
 import type { OpenJob } from '../job/job.ts';
@@ -80,7 +81,7 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
     number: booked.number,
     heading: headingOf(job),
     sections: [
-      deviationSection(job, { judged, again }, doubts),
+      deviationSection(job, { judged, again }, doubts.filter(asksOf(job))),
       ...scopeSection(job),
       foundSection(found, judgedThen),
       builtSection(job, again),
@@ -115,12 +116,8 @@ export const recordOf = (job: OpenJob, events: readonly JobEvent[]): RecordModel
 };
 
 const mapOf = (job: OpenJob): string => {
-  const judged = judgeAll(job.sheet);
-  const places = [...job.sheet.engine.places.keys()];
-  const marks = new Map(
-    places.map((place) => [place, markOf(judged.filter((one) => one.place === place))] as const),
-  );
-  return svgText(engineMap(job.sheet.engine, marks));
+  const judged = Map.groupBy(judgeAll(job.sheet), ({ place }) => place);
+  return svgText(engineMap(job.sheet.engine, marksIn(job, judged)));
 };
 
 /**

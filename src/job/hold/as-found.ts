@@ -3,9 +3,10 @@ import type { Operation } from '../../engine/engine-type.ts';
 import { measuredFor } from '../../engine/measured-for.ts';
 import { workBefore } from '../../engine/work-before.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
-import { cellsOf, placesOf } from '../../measure/scheme.ts';
+import { cellsOf } from '../../measure/scheme.ts';
 import { cellTitle } from '../cell-title.ts';
 import type { OpenJob } from '../job.ts';
+import { placesInQuestion } from '../scope.ts';
 import { type Lacking, lacking } from './lacking.ts';
 
 /** Strip operations before one that ask for a reading of a characteristic, by the characteristic. */
@@ -28,7 +29,7 @@ const readBefore = (job: OpenJob, characteristic: string, operation: Operation):
   const known = engine.characteristics.get(characteristic);
   const signed = job.done.get(operation.name)?.at;
   if (known === undefined || signed === undefined) return [];
-  return placesOf(engine, known)
+  return placesInQuestion(job, known)
     .flatMap(({ id }) => cellsOf(engine, characteristic, id))
     .filter((cell) => {
       const last = readings.get(cellKey(cell))?.at(-1);

@@ -1,10 +1,10 @@
 /** @module What a hold point asks to be measured, and is not proved yet. */
 import type { EngineType, Operation } from '../../engine/engine-type.ts';
-import { doubtsOf } from '../../measure/doubts.ts';
 import { judge } from '../../measure/judge.ts';
 import { cellsOf } from '../../measure/scheme.ts';
 import type { Doubt, Judged } from '../../measure/verdict-model.ts';
 import { cellTitle } from '../cell-title.ts';
+import { doubtsIn } from '../doubted.ts';
 import type { OpenJob } from '../job.ts';
 import { placesInQuestion } from '../scope.ts';
 import { type GoTo, type Lacking, lacking } from './lacking.ts';
@@ -45,7 +45,7 @@ const unproved = (engine: EngineType, judged: Judged): Lacking | undefined => {
 
 /** Doubts nobody has answered: the reading was neither taken again nor said to stand. */
 export const openDoubts = (job: OpenJob): readonly Doubt[] =>
-  doubtsOf(job.sheet).filter(({ id }) => !job.doubtsAnswered.has(id));
+  doubtsIn(job).filter(({ id }) => !job.doubtsAnswered.has(id));
 
 /** What is not proved of some characteristics, at all their places. */
 export const lackingProofOf = (job: OpenJob, names: readonly string[]): readonly Lacking[] => {

@@ -33,6 +33,8 @@ export interface PartHome {
   /** Where it goes: its own place, unless a named person decided otherwise. */
   readonly place: string;
   readonly state: PartState;
+  /** Whether this job goes so far as to take it off. */
+  readonly comesOff: boolean;
   /** What takes it off, and what fits it. */
   readonly off?: Operation;
   readonly fits?: Operation;
@@ -111,6 +113,7 @@ const partHome = (known: Known, tag: Tag): PartHome => {
     tag,
     place: told.decided?.place ?? tag.id,
     state: stateOf(known, tag, told, off, fits),
+    comesOff: comesOff(job, tag, off),
     ...(off && { off }),
     ...(fits && { fits }),
     findings: job.findings.filter(({ place }) => own(place)),

@@ -1,4 +1,5 @@
 /** @module The record's doubts: readings that look wrong, what they probably were, and what the fitter said to it. */
+import { asksOf } from '../../job/doubted.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { chanceWords, knownSlips } from '../../measure/slips/priors.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
@@ -16,15 +17,21 @@ const ownChances = ({ slipChances, sheet }: OpenJob): readonly string[] => {
 };
 
 export const doubtSection = (job: OpenJob, doubts: readonly Doubt[]): RecordSection => {
+  const asked = asksOf(job);
   const rows = doubts.map((doubt) => {
     const said = job.doubtsAnswered.get(doubt.id);
+    const beside = !asked(doubt);
     return {
       of: doubt.id,
       cells: [
         doubt.says,
-        said === undefined ? 'not answered' : `${said.by}, ${timeText(said.at)}: ${said.why}`,
+        said === undefined
+          ? beside
+            ? 'not answered: it is of what this job does not go so far as'
+            : 'not answered'
+          : `${said.by}, ${timeText(said.at)}: ${said.why}`,
       ],
-      ...(said === undefined ? { marked: true as const } : {}),
+      ...(said === undefined && !beside ? { marked: true as const } : {}),
     };
   });
   const cleared = job.struckOut.length;

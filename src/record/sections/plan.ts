@@ -1,5 +1,6 @@
 /** @module The record's plan: what was decided for each component and why, what it costs, and who agreed. */
 import type { Agreement, OpenJob } from '../../job/job.ts';
+import { scopeOf } from '../../job/scope.ts';
 import { formatFigure } from '../../quantity/figure.ts';
 import { moneyText, timeText } from '../figure-text.ts';
 import type { RecordSection } from '../record-model.ts';
@@ -31,7 +32,7 @@ export const planSection = (job: OpenJob): RecordSection => {
     name: 'plan',
     title: 'Plan',
     says: [
-      `Chosen by ${plan.by}, ${timeText(plan.at)}: ${moneyText(plan.cents, currency)} in all, ready in ${formatFigure(plan.days, 0)} days, good for ${formatFigure(plan.hours, 0)} hours more.`,
+      `Chosen by ${plan.by}, ${timeText(plan.at)}: ${moneyText(plan.cents, currency)} in all, ready in ${formatFigure(plan.days, 0)} days, good for ${formatFigure(plan.hours, 0)} hours more${scopeOf(job).whole ? '' : ', as far as what is decided on here goes'}.`,
       ...(sum === plan.cents
         ? []
         : [

@@ -1,11 +1,11 @@
 /** @module `endfloat show`: a job as it stands: its phase, verdicts, doubts, decisions, packs, and what comes next. */
 import type { EngineType } from '../../engine/engine-type.ts';
+import { doubtsIn } from '../../job/doubted.ts';
 import { operationsOf, type Standing } from '../../job/holds.ts';
 import type { OpenJob } from '../../job/job.ts';
 import { judgedIn } from '../../job/judged.ts';
 import { phasesOf } from '../../job/phase.ts';
 import { pumpPacksOf } from '../../job/pumps.ts';
-import { doubtsOf } from '../../measure/doubts.ts';
 import { settling } from '../../measure/settling.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
 import { answer } from '../../quantity/refusal.ts';
@@ -93,7 +93,7 @@ export const show: TerminalCommand = {
     inJob(given, async ({ id, job, events }, store) => {
       const { engine } = job.sheet;
       const judged = judgedIn(job);
-      const doubts = doubtsOf(job.sheet);
+      const doubts = doubtsIn(job);
       const unsure = settling(job.sheet, judged, inUse(await registerNow(store)));
       const known = asked(judged).filter((one) => one.verdict !== 'not yet known');
       return answer({

@@ -1,6 +1,7 @@
 /** @module `endfloat take`: takes the readings of a file into a job, with the instruments that they were taken with. */
+
+import { doubtsIn } from '../../job/doubted.ts';
 import { requestsToTake } from '../../job/readings-to-take.ts';
-import { doubtsOf } from '../../measure/doubts.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { inUse } from '../../register/register.ts';
 import { registerNow } from '../../store/register-now.ts';
@@ -40,7 +41,7 @@ export const take: TerminalCommand = {
       if (carried.kind === 'refused') return carried;
       if (carried.value.kind === 'no') return answerNo(carried.value.refusal);
       const after = carried.value.job;
-      const doubts = after.kind === 'open' ? doubtsOf(after.sheet) : [];
+      const doubts = after.kind === 'open' ? doubtsIn(after) : [];
       const cautions = await cautionsSince(store, carried.value);
       return answer({
         text: [

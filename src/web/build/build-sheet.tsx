@@ -34,11 +34,11 @@ export const BuildSheet = () => {
                 ? 'fit the shim packs'
                 : 'go on to Run'
         }
-        right={`${done} of ${operations.length} signed; ${fitted.length} of ${packs.pumps.length} packs fitted${off > 0 ? `, ${off} outside tolerance` : ''}`}
+        right={`${done} of ${operations.length} signed${packs.pumps.length > 0 ? `; ${fitted.length} of ${packs.pumps.length} packs fitted` : ''}${off > 0 ? `, ${off} outside tolerance` : ''}`}
       />
       <Fittings />
-      {packs.timing ? <ShimBox timing={packs.timing} /> : null}
-      <Packs packs={packs} />
+      {packs.timing && packs.pumps.length > 0 ? <ShimBox timing={packs.timing} /> : null}
+      {packs.pumps.length > 0 ? <Packs packs={packs} /> : null}
       <section className="part" aria-label="Operations">
         <h2>Build order</h2>
         <TagsLink />

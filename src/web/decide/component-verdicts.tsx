@@ -1,4 +1,6 @@
 /** @module Verdicts drawn together by component: what speaks for putting it back and what against. */
+import { counts } from '../../job/judged.ts';
+import { opensKind, scopeOf } from '../../job/scope.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Judged, Verdict } from '../../measure/verdict-model.ts';
 import { judgedByComponent } from '../../plan/judged-by.ts';
@@ -38,7 +40,9 @@ const Counted = ({
 };
 
 export const ComponentVerdicts = () => {
-  const { sheet } = useJob();
+  const job = useJob();
+  const { sheet } = job;
+  const asked = counts(scopeOf(job));
   const byComponent = judgedByComponent(sheet);
   return (
     <div className="scroll">
@@ -56,8 +60,8 @@ export const ComponentVerdicts = () => {
         </thead>
         <tbody>
           {[...sheet.engine.components.values()].map((component) => {
-            const judged = byComponent.get(component.name) ?? [];
-            return (
+            const judged = (byComponent.get(component.name) ?? []).filter(asked);
+            return judged.length === 0 && !opensKind(job, component.at) ? null : (
               <tr key={component.name}>
                 <th scope="row">{component.title}</th>
                 {order.map((verdict) => (

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { OpenJob } from '../../job/job.ts';
 import { orderSteps } from '../../job/order/order-steps.ts';
+import { scopeNow } from '../../job/scope-words.ts';
 import type { Plan } from '../../plan/plan-model.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
@@ -43,7 +44,7 @@ export const DecideSheet = () => {
   };
   return (
     <>
-      <ThreeAnswers where="deciding for the whole engine" now={whatNow(job)} right={howItStands(job)} />
+      <ThreeAnswers where={`deciding for ${scopeNow(job)}`} now={whatNow(job)} right={howItStands(job)} />
       <Agreement />
       <PlanPart
         onChoose={chooseIt.enabled(job) ? choose : undefined}

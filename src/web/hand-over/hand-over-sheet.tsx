@@ -1,6 +1,8 @@
 /** @module Handing over: the record as it prints, its file, and to whom the engine went. */
 import { type FormEvent, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { scopeOf } from '../../job/scope.ts';
+import { scopeNow } from '../../job/scope-words.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { fileOf, pageOf } from '../../record/record.ts';
 import { useAct, useDesk, useJob, useKeeper } from '../journal/use-desk.tsx';
@@ -44,7 +46,7 @@ export const HandOverSheet = () => {
   return (
     <>
       <ThreeAnswers
-        where="handing over"
+        where={scopeOf(job).whole ? 'handing over' : `handing over; opened was ${scopeNow(job)} alone`}
         now={
           job.handedOver ? 'print the record, or keep its file' : 'read the record, then hand the engine over'
         }

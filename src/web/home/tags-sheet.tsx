@@ -19,6 +19,8 @@ export const TagsSheet = () => {
   const sent = useHistoryState<unknown>();
   const [scanned, setScanned] = useState(isScanned(sent) ? sent.scanned : undefined);
   const homes = partHomesOf(job);
+  const off = homes.filter(({ comesOff, state }) => comesOff || state.kind === 'in question');
+  const stay = homes.length - off.length;
   const read = scanned === undefined ? undefined : readTag(job, scanned);
   const shown = read?.kind === 'answer' ? homes[read.value.number - 1] : undefined;
   const strayed = homes.filter(({ state }) => state.kind === 'in question');
@@ -36,7 +38,7 @@ export const TagsSheet = () => {
         right={
           strayed.length > 0
             ? `✕ ${strayed.length} in question`
-            : `${homes.filter(({ state }) => state.kind === 'home' || state.kind === 'fitted').length} of ${homes.length} home`
+            : `${off.filter(({ state }) => state.kind === 'home' || state.kind === 'fitted').length} of ${off.length} home`
         }
       />
       <Scan button="What is it" onText={taken} />
@@ -64,7 +66,7 @@ export const TagsSheet = () => {
             </tr>
           </thead>
           <tbody>
-            {homes.map((home) => (
+            {off.map((home) => (
               <tr key={home.tag.id}>
                 <td className="figure">{home.tag.number}</td>
                 <th scope="row">{home.tag.title}</th>
@@ -75,6 +77,12 @@ export const TagsSheet = () => {
           </tbody>
         </table>
       </section>
+      {stay === 0 ? null : (
+        <p>
+          {stay} of the engine’s tagged parts are not named here: this job does not open their places, and
+          they stay on the engine.
+        </p>
+      )}
     </>
   );
 };

@@ -3,16 +3,21 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import engineText from '../../../demo/engines/quillfeather-3w.yaml?raw';
 import { instruments } from '../../../demo/instruments.ts';
+import { known } from '../../../test/known.ts';
 import { readEngineType } from '../../engine/read-engine-type.ts';
 import { instrumentsFor } from '../../measure/instrument-for.ts';
 import { cellKey, type Reading } from '../../measure/reading.ts';
 import { entryOrder } from '../../measure/scheme.ts';
 import type { Sheet } from '../../measure/sheet.ts';
+import { extentOf, wholeEngine } from '../../work/extent.ts';
 import { placesJudge } from './judged-places.ts';
 
 const { engine } = readEngineType(engineText);
 if (!engine) throw new Error('the demo engine type does not read');
 const order = entryOrder(engine);
+
+const whole = wholeEngine(engine);
+const onePump = known(extentOf(engine, { reach: ['pump.2'] }));
 
 const blank: Sheet = {
   engine,
@@ -65,14 +70,14 @@ const changes = fc.array(
 describe('verdicts of the places', () => {
   it('are the same worked out in part as worked out anew', () => {
     fc.assert(
-      fc.property(changes, (steps) => {
+      fc.property(changes, fc.constantFrom(whole, onePump), (steps, extent) => {
         const judgeInPart = placesJudge();
         let sheet = blank;
-        judgeInPart(sheet);
+        judgeInPart(sheet, extent);
         for (const [count, step] of steps.entries()) {
           sheet = changed(sheet, step, count);
-          const inPart = judgeInPart(sheet);
-          const anew = placesJudge()({ ...sheet });
+          const inPart = judgeInPart(sheet, extent);
+          const anew = placesJudge()({ ...sheet }, extent);
           expect(inPart.marks).toEqual(anew.marks);
           expect(inPart.judged).toEqual(anew.judged);
         }
@@ -85,8 +90,17 @@ describe('verdicts of the places', () => {
     const judgePlaces = placesJudge();
     const one = changed(blank, [0, 0.5, false], 1);
     const two = changed(one, [0, 0.51, false], 2);
-    expect(judgePlaces(two).marks).toBe(judgePlaces(two).marks);
-    const before = judgePlaces(one).marks;
-    expect(judgePlaces(two).marks).toBe(before);
+    expect(judgePlaces(two, whole).marks).toBe(judgePlaces(two, whole).marks);
+    const before = judgePlaces(one, whole).marks;
+    expect(judgePlaces(two, whole).marks).toBe(before);
+  });
+
+  it('mark what a job leaves shut as not opened, until something is read there all the same', () => {
+    const marks = placesJudge()(blank, onePump).marks;
+    expect(marks.get('pump.2')).toBe('nothing yet');
+    expect(marks.get('pump.1')).toBe('not opened');
+    expect(marks.get('bore.3')).toBe('not opened');
+    const read = changed(blank, [order.findIndex(({ place }) => place === 'bore.3'), 0.5, false], 1);
+    expect(placesJudge()(read, onePump).marks.get('bore.3')).toBe('read in part');
   });
 });

@@ -1,6 +1,8 @@
 /** @module Verdicts of every place, worked out again only where a reading changed: a key press touches few of them. */
-import { type Mark, markOf } from '../../drawing/mark.ts';
+import { markIn } from '../../drawing/job-marks.ts';
+import type { Mark } from '../../drawing/mark.ts';
 import type { Characteristic, EngineType, Place, PlaceId } from '../../engine/engine-type.ts';
+import { counts } from '../../job/judged.ts';
 import { operandCells } from '../../measure/expression.ts';
 import { judge } from '../../measure/judge.ts';
 import { cellKey } from '../../measure/reading.ts';
@@ -8,8 +10,10 @@ import { repeatAlike } from '../../measure/repeats.ts';
 import { cellsOf, placesOf } from '../../measure/scheme.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Judged } from '../../measure/verdict-model.ts';
+import type { Extent } from '../../work/extent.ts';
 
 export interface JudgedPlaces {
+  /** What is asked of each place, or was read there all the same. */
   readonly judged: ReadonlyMap<PlaceId, readonly Judged[]>;
   readonly marks: ReadonlyMap<PlaceId, Mark>;
 }
@@ -60,12 +64,12 @@ const sameRules = (before: Sheet, now: Sheet): boolean =>
   before.rule === now.rule &&
   repeatAlike(before, now);
 
-/** A judge that remembers: give it each sheet in turn. */
-export const placesJudge = (): ((sheet: Sheet) => JudgedPlaces) => {
-  let last: { readonly sheet: Sheet; readonly places: JudgedPlaces } | undefined;
-  return (sheet) => {
-    if (last?.sheet === sheet) return last.places;
-    const before = last && sameRules(last.sheet, sheet) ? last : undefined;
+/** A judge that remembers: give it each sheet in turn, with how far the job goes. */
+export const placesJudge = (): ((sheet: Sheet, extent: Extent) => JudgedPlaces) => {
+  let last: { readonly sheet: Sheet; readonly extent: Extent; readonly places: JudgedPlaces } | undefined;
+  return (sheet, extent) => {
+    if (last?.sheet === sheet && last.extent === extent) return last.places;
+    const before = last && last.extent === extent && sameRules(last.sheet, sheet) ? last : undefined;
     const index = bearing(sheet.engine);
     const touched = before
       ? new Set(changedCells(before.sheet, sheet).flatMap((key) => [...(index.get(key) ?? [])]))
@@ -76,13 +80,13 @@ export const placesJudge = (): ((sheet: Sheet) => JudgedPlaces) => {
     for (const id of touched) {
       const place = sheet.engine.places.get(id);
       if (!place) continue;
-      const here = judgedAt(sheet, place);
+      const here = judgedAt(sheet, place).filter(counts(extent));
       judged.set(id, here);
-      const mark = markOf(here);
+      const mark = markIn(extent, id, here);
       // The map of marks stays the same object while no mark changes, so that the drawing stays too.
       if (marks.get(id) !== mark) marks = new Map(marks).set(id, mark);
     }
-    last = { sheet, places: { judged, marks } };
+    last = { sheet, extent, places: { judged, marks } };
     return last.places;
   };
 };

@@ -19,6 +19,7 @@ import { Entry } from './entry.tsx';
 import { FromFile } from './from-file.tsx';
 import { PlaceTable } from './place-table.tsx';
 import { SettlingShown } from './settling-shown.tsx';
+import { ShutPlace } from './shut-place.tsx';
 import { useDoubts } from './use-doubts.ts';
 import { VerdictShown, verdictLine, verdictShort } from './verdict-shown.tsx';
 
@@ -39,7 +40,7 @@ export const MeasureSheet = () => {
   const [readHere, setReadHere] = useState<Cell>();
   const [readBefore] = useState(() => lastRead(keeper.desk().events));
   const last = readHere ?? cellRead(job.head.event) ?? readBefore;
-  const doubts = useDoubts(sheet);
+  const doubts = useDoubts(job);
   const { inQuestion } = scopeOf(job);
   // What this job does not open is not asked for.
   const order = useMemo(
@@ -67,6 +68,8 @@ export const MeasureSheet = () => {
 
   if (!cell) return <p>This engine type has nothing to measure.</p>;
   const shown = last ?? cell;
+  const shut = places.marks.get(cell.place) === 'not opened';
+  const entry = job.handedOver ? null : <Entry job={job} cell={cell} turn={turn} onTaken={taken} />;
   const openDoubts = doubts.filter(({ doubt }) => !job.doubtsAnswered.has(doubt.id)).length;
   return (
     <>
@@ -75,9 +78,11 @@ export const MeasureSheet = () => {
         now={
           job.handedOver
             ? 'nothing: the journal is closed'
-            : unread === undefined
-              ? 'all is read: go on to Decide, or read a place again'
-              : `read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`
+            : shut
+              ? 'nothing: this job does not open it'
+              : unread === undefined
+                ? 'all is read: go on to Decide, or read a place again'
+                : `read ${[engine.characteristics.get(cell.characteristic)?.title, cell.plane, cell.axis].filter((part) => part !== '').join(', ')}`
         }
         right={
           <>
@@ -90,8 +95,12 @@ export const MeasureSheet = () => {
           </>
         }
       />
-      {job.handedOver ? null : <Entry job={job} cell={cell} turn={turn} onTaken={taken} />}
-      <VerdictShown job={job} cell={shown} />
+      {shut ? (
+        <ShutPlace title={engine.places.get(cell.place)?.title ?? cell.place}>{entry}</ShutPlace>
+      ) : (
+        entry
+      )}
+      {shut && last === undefined ? null : <VerdictShown job={job} cell={shown} />}
       <Doubts engine={engine} doubts={doubts} answered={job.doubtsAnswered} onCell={goTo} />
       <section className="part" aria-label="Readings of this place">
         <h2>{engine.places.get(cell.place)?.title}</h2>

@@ -2,7 +2,8 @@
 import { useEffect, useState } from 'react';
 import { scalePair } from '../../drawing/scale-pair.ts';
 import type { SvgNode } from '../../drawing/svg.ts';
-import { doubtsOf } from '../../measure/doubts.ts';
+import { doubtsIn } from '../../job/doubted.ts';
+import type { OpenJob } from '../../job/job.ts';
 import type { Reading } from '../../measure/reading.ts';
 import type { Sheet } from '../../measure/sheet.ts';
 import type { Doubt } from '../../measure/verdict-model.ts';
@@ -21,8 +22,11 @@ const scaleFor = (sheet: Sheet, { onScale, likely: [likely] }: Doubt, first: Rea
   return onScale && likely && instrument ? scalePair(instrument, first.typed, likely) : undefined;
 };
 
-const doubted = (sheet: Sheet): readonly Doubted[] => {
-  const doubts = doubtsOf(sheet);
+type Looked = Pick<OpenJob, 'sheet' | 'scopes' | 'done'>;
+
+const doubted = (job: Looked): readonly Doubted[] => {
+  const { sheet } = job;
+  const doubts = doubtsIn(job);
   if (doubts.length === 0) return [];
   const byId = new Map([...sheet.readings.values()].flat().map((reading) => [reading.id, reading]));
   return doubts.map((doubt) => {
@@ -35,14 +39,14 @@ const doubted = (sheet: Sheet): readonly Doubted[] => {
 const same = (before: readonly Doubted[], now: readonly Doubted[]): boolean =>
   before.length === now.length && before.every(({ doubt }, at) => doubt.id === now[at]?.doubt.id);
 
-export const useDoubts = (sheet: Sheet): readonly Doubted[] => {
+export const useDoubts = ({ sheet, scopes, done }: Looked): readonly Doubted[] => {
   const [found, setFound] = useState<readonly Doubted[]>([]);
   useEffect(() => {
     const look = () => {
-      const now = doubted(sheet);
+      const now = doubted({ sheet, scopes, done });
       setFound((before) => (same(before, now) ? before : now));
     };
     return whenIdle(look);
-  }, [sheet]);
+  }, [sheet, scopes, done]);
   return found;
 };

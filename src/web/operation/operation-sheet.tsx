@@ -7,6 +7,7 @@ import type { OpenJob } from '../../job/job.ts';
 import { renewedBy } from '../../job/order/renewed-by.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
 import { PicturesOf } from '../picture/pictures-of.tsx';
+import { GoFurther } from '../scope/not-opened.tsx';
 import { announce } from '../shell/announce.ts';
 import { addressOf } from '../shell/phases.ts';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
@@ -97,6 +98,18 @@ const nextOpen = (job: OpenJob, { name }: Operation, slug: string): Operation | 
     ?.operation;
 };
 
+/** This job does not go so far; the order of work leads here all the same where somebody looks how to reach a place. */
+const BeyondScope = ({ operation }: { readonly operation: Operation }) => (
+  <section className="part" aria-label="Not in this job">
+    <h2>{operation.title}</h2>
+    <p>
+      <strong>This job does not go so far.</strong> Where it must, have the owner agree, and go further: then
+      all that the operation brings with it is asked.
+    </p>
+    <GoFurther />
+  </section>
+);
+
 export const OperationSheet = ({
   operation,
   slug,
@@ -114,7 +127,7 @@ export const OperationSheet = ({
   );
   const at = all.findIndex((one) => one.operation === operation);
   const here = all[at];
-  if (here === undefined) return null;
+  if (here === undefined) return <BeyondScope operation={operation} />;
   const back = addressOf(job.head.event?.job ?? '', slug);
   const neighbour = (step: 1 | -1) => all[at + step]?.operation;
   const before = neighbour(-1);

@@ -1,5 +1,6 @@
 /** @module Setting and running: operations to sign, and the run-in step by step. */
 import { runInStanding } from '../../job/run/run-in-standing.ts';
+import { scopeOf } from '../../job/scope.ts';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { OrderPart } from '../order-of-work/order-part.tsx';
@@ -23,7 +24,7 @@ export const RunSheet = () => {
   // The run is next where everything before its operation is signed.
   const turn =
     next !== undefined &&
-    (job.sheet.engine.operations.get(next.step.operation)?.after ?? []).every((name) => job.done.has(name));
+    (scopeOf(job).before.get(next.step.operation) ?? []).every((name) => job.done.has(name));
   return (
     <>
       <ThreeAnswers

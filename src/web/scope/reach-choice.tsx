@@ -21,8 +21,11 @@ export const ReachChoice = ({
   const extent = useMemo(() => extentOf(engine, { reach }), [engine, reach]);
   if (kinds.length === 0)
     return <p>The engine type does not say what its operations take off: the job goes all the way.</p>;
-  const toggle = (name: string, on: boolean) =>
-    onChange(on ? [...reach, name] : reach.filter((one) => one !== name));
+  // All of a kind takes the place of one after another of it.
+  const toggle = (name: string, on: boolean) => {
+    const others = reach.filter((one) => one !== name && engine.places.get(one)?.kind !== name);
+    onChange(on ? [...others, name] : others);
+  };
   const taken = extent.kind === 'answer' ? extent.value : undefined;
   return (
     <fieldset className="column">

@@ -1,13 +1,14 @@
 /** @module How far this job goes, what it does not open, and how that is changed when something is found. */
 import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { notOpened, scopeNow } from '../../job/scope-words.ts';
+import { scopeNow } from '../../job/scope-words.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useAct, useJob } from '../journal/use-desk.tsx';
 import { announce } from '../shell/announce.ts';
 import { Aside } from '../shell/aside.tsx';
 import { Field } from '../shell/field.tsx';
 import { Refused } from '../shell/refused.tsx';
+import { NotOpenedWords } from './not-opened.tsx';
 import { ReachChoice } from './reach-choice.tsx';
 import { setScope } from './set-scope.ts';
 
@@ -49,14 +50,13 @@ const ScopeForm = () => {
 
 export const ScopePart = () => {
   const job = useJob();
-  const shut = notOpened(job);
   return (
-    <section className="part" aria-label="How far it goes">
+    <section id="how-far" className="part" aria-label="How far it goes">
       <h2>How far it goes</h2>
       <p>
         It reaches <strong>{scopeNow(job)}</strong>.
-        {shut.length === 0 ? '' : ` Not opened: ${shut.join('; ')}.`}
       </p>
+      <NotOpenedWords />
       {setScope.enabled(job) ? (
         <Aside words="Go further, or not so far">
           <p>Nothing that is signed or read is lost. What is off already stays in the job.</p>

@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import { engineMap } from '../../drawing/engine-map.ts';
 import { mapWayOf } from '../../drawing/map-way.ts';
 import type { PlaceId } from '../../engine/engine-type.ts';
+import { scopeOf } from '../../job/scope.ts';
 import { wayToPlace } from '../../job/way-to-place.ts';
 import { type Cell, cellKey } from '../../measure/reading.ts';
 import { entryOrder } from '../../measure/scheme.ts';
@@ -34,7 +35,7 @@ export const JobMap = ({
   const [asked, setAsked] = useState<AskedPlace>();
   const [address, go] = useLocation();
   // A reading may change how its instrument repeats, and with it every size taken with it: the map may wait a frame.
-  const places = judgePlaces(useAfterPaint(sheet));
+  const places = judgePlaces(useAfterPaint(sheet), scopeOf(job));
   const { engine } = sheet;
   // Where numbers are typed one after another nothing is looked for beside them.
   const inHand = reads ? undefined : asked?.place;
@@ -65,8 +66,10 @@ export const JobMap = ({
       // Asked when it is wanted: were the sheet held here, every reading would draw the engine anew.
       const now = keeper.desk().job;
       const readings = now.kind === 'open' ? now.sheet.readings : undefined;
+      const inQuestion = now.kind === 'open' ? scopeOf(now).inQuestion : () => true;
       const here = entryOrder(engine).filter((one) => one.place === place);
-      const next = here.find((one) => !readings?.has(cellKey(one))) ?? here[0];
+      const wanted = here.filter((one) => inQuestion(one.characteristic, place));
+      const next = wanted.find((one) => !readings?.has(cellKey(one))) ?? wanted[0] ?? here[0];
       if (next) goTo(next);
       else askOf(place);
     },

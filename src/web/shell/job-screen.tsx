@@ -3,6 +3,8 @@ import { type ComponentType, lazy, useEffect, useMemo, useState } from 'react';
 import { Redirect } from 'wouter';
 import type { OpenJob } from '../../job/job.ts';
 import { phaseNames, phaseOf } from '../../job/phase.ts';
+import { scopeOf } from '../../job/scope.ts';
+import { scopeNow } from '../../job/scope-words.ts';
 import { refusalText } from '../../quantity/refusal.ts';
 import { BookedSheet } from '../book-in/booked-sheet.tsx';
 import { BuildSheet } from '../build/build-sheet.tsx';
@@ -19,6 +21,7 @@ import { MachineShopSheetShown } from '../order/machine-shop-sheet.tsx';
 import { OrdersSheet } from '../order/orders-sheet.tsx';
 import { ReceivingSheet } from '../order/receiving-sheet.tsx';
 import { RunSheet } from '../run/run-sheet.tsx';
+import { NotOpenedPart } from '../scope/not-opened.tsx';
 import { StripSheet } from '../strip/strip-sheet.tsx';
 import { BackTo } from './back-to.tsx';
 import { JobMap } from './job-map.tsx';
@@ -70,6 +73,11 @@ const Block = ({
       <Cell name="owner" long>
         {job.booked.owner}
       </Cell>
+      {scopeOf(job).whole ? null : (
+        <Cell name="goes as far as" long>
+          {scopeNow(job)}, no further
+        </Cell>
+      )}
       <Cell name="plate">{job.booked.plate === '' ? 'none' : job.booked.plate}</Cell>
       <Cell name="sheet">
         {at} of 7, {phaseAt(slug)?.name}
@@ -120,9 +128,10 @@ const OpenJobScreen = ({
     return (
       <JobMap shown={map} reads={slug === 'measure'}>
         {operation ? <OperationSheet operation={operation} slug={slug} /> : <Shown />}
+        {operation || part !== '' || slug === 'book-in' ? null : <NotOpenedPart />}
       </JobMap>
     );
-  }, [shown, operation, slug]);
+  }, [shown, operation, slug, part]);
   const phases = useMemo(() => <Phases slug={slug} />, [slug]);
   if (!shown)
     return <Redirect to={addressOf(job.head.event?.job ?? '', phaseNamed(phaseOf(job).name).slug)} replace />;

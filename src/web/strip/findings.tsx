@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { FindingKind } from '../../job/event.ts';
 import { findingWords } from '../../job/finding-words.ts';
 import { pictureOfWords } from '../../job/picture-of.ts';
+import { scopeOf } from '../../job/scope.ts';
 import type { PictureWithBytes } from '../../picture/picture.ts';
 import type { Refusal } from '../../quantity/refusal.ts';
 import { useJob, useKeeper } from '../journal/use-desk.tsx';
@@ -25,11 +26,13 @@ export const Findings = () => {
   const [busy, setBusy] = useState(false);
   const [refusal, setRefusal] = useState<Refusal>();
   const { engine } = job.sheet;
+  const { open } = scopeOf(job);
   const component = engine.components.get(form.component);
   const places = [...engine.places.values()].filter(({ kind }) => kind === component?.at);
   const choose = (name: string) => {
     const at = engine.components.get(name)?.at;
-    const first = [...engine.places.values()].find(({ kind }) => kind === at);
+    const here = [...engine.places.values()].filter(({ kind }) => kind === at);
+    const first = here.find(({ id }) => open.has(id)) ?? here[0];
     setForm({ ...form, component: name, place: first?.id ?? '' });
   };
   const note = async () => {
@@ -80,7 +83,10 @@ export const Findings = () => {
               of={
                 places.length === 0
                   ? [{ value: '', words: 'choose the part first' }]
-                  : places.map(({ id, title }) => ({ value: id, words: title }))
+                  : places.map(({ id, title }) => ({
+                      value: id,
+                      words: open.has(id) ? title : `${title}, not opened in this job`,
+                    }))
               }
             />
             <Choice

@@ -1,6 +1,7 @@
 /** @module Sizes at which reworked parts were found, of all places or of one: limits follow the size. */
 import { useState } from 'react';
 import type { Component } from '../../engine/engine-type.ts';
+import { opensKind } from '../../job/scope.ts';
 import { sizeAt } from '../../job/size-at.ts';
 import { sizeCautionsOf } from '../../job/size-cautions.ts';
 import { placesOfComponent } from '../../measure/fitted-size.ts';
@@ -73,7 +74,9 @@ const OneComponent = ({
 export const SizesFound = () => {
   const job = useJob();
   const [refusal, setRefusal] = useState<Refusal>();
-  const reworked = [...job.sheet.engine.components.values()].filter(({ sizes }) => sizes !== undefined);
+  const reworked = [...job.sheet.engine.components.values()].filter(
+    ({ sizes, at }) => sizes !== undefined && opensKind(job, at),
+  );
   if (reworked.length === 0) return null;
   return (
     <section className="part" aria-label="Sizes found">

@@ -1,5 +1,7 @@
 /** @module Stripping: what comes off in which order, with its cautions, and what is found on the way. */
+import { pumpPlaces } from '../../job/pumps.ts';
 import { TagsLink } from '../home/tags-link.tsx';
+import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
 import { OrderPart } from '../order-of-work/order-part.tsx';
 import { ThreeAnswers } from '../shell/three-answers.tsx';
@@ -9,6 +11,7 @@ import { SizesFound } from './sizes-found.tsx';
 const phases = ['strip'] as const;
 
 export const StripSheet = () => {
+  const job = useJob();
   const operations = useOperations(phases);
   const done = operations.filter(({ standing }) => standing.kind === 'done').length;
   const left = operations.filter(({ standing }) => standing.kind !== 'done');
@@ -22,8 +25,8 @@ export const StripSheet = () => {
         right={`${done} of ${operations.length} operations signed`}
       />
       <p>
-        Write down shim packs, marks and turned shells before they are disturbed: as-found packs are entered
-        under Measure.
+        Write down what is worth knowing as found before it is disturbed: marks, turned shells, loose nuts.
+        {pumpPlaces(job).length > 0 ? ' Shim packs as found are entered under Measure.' : ''}
       </p>
       <section className="part" aria-label="Operations">
         <h2>Strip order</h2>
