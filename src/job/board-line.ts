@@ -1,4 +1,5 @@
 /** @module What a board shows of one job, and how it is said: light, so that a list needs nothing else of the core. */
+import { durationText } from '../quantity/moment.ts';
 import type { PhaseName } from './phase.ts';
 import type { Spell } from './time.ts';
 
@@ -11,7 +12,7 @@ export interface NextAction {
 }
 
 export interface Waiting {
-  readonly for: 'the owner' | 'parts' | 'the machine shop' | 'a decision';
+  readonly for: 'the owner' | 'parts' | 'the machine shop' | 'a second person' | 'a decision';
   readonly says: string;
   /** The day by which it is to be here: 2026-03-09. */
   readonly due?: string;
@@ -41,3 +42,7 @@ export const waitingWords = (waiting: Waiting, today: string): string => {
   const due = waiting.due === undefined ? '' : `, due ${waiting.due}`;
   return `${waiting.for}: ${waiting.says}${due}${isOverdue(waiting, today) ? ', overdue' : ''}`;
 };
+
+/** `6 h 20 min done`; where nobody noted any, that it was not noted, not that none was worked. */
+export const spentWords = ({ spent, running }: Pick<Board, 'spent' | 'running'>): string =>
+  spent === 0 && running.length === 0 ? 'no time noted' : `${durationText(spent)} done`;

@@ -4,7 +4,7 @@ import { fitter } from '../../demo/people.ts';
 import { agreed, Bench, bookedIn, booking, measured, plan } from '../../test/job/bench.ts';
 import { bookedToReach, strip } from '../../test/job/partial.ts';
 import { boardOf } from './board.ts';
-import { isOverdue, waitingWords } from './board-line.ts';
+import { isOverdue, spentWords, waitingWords } from './board-line.ts';
 import { lineOf } from './job-line.ts';
 import { orderListOf, placeOrder } from './order/order-list.ts';
 
@@ -79,5 +79,32 @@ describe('what a job waits for', () => {
       note: '',
     });
     expect(boardOf(bench.open).waitsFor).toEqual([]);
+  });
+});
+
+describe('the hours done', () => {
+  it('are not told as none where nobody noted any', () => {
+    expect(spentWords({ spent: 0, running: [] })).toBe('no time noted');
+    expect(spentWords({ spent: 45, running: [] })).toBe('45 min done');
+    const at = { by: fitter, operation: 'lift-head', from: '2026-03-02T08:00:00Z' };
+    expect(spentWords({ spent: 0, running: [at] })).toBe('0 min done');
+  });
+});
+
+describe('a second person', () => {
+  it('is waited for from the turn of the operation until somebody has looked', () => {
+    const told = bookedToReach(['main']);
+    const waits = () => boardOf(told.job()).waitsFor.filter((one) => one.for === 'a second person');
+    const { operations } = told.job().sheet.engine;
+    const [caps] = [...operations.values()].filter(({ asks }) => asks.some((ask) => ask.secondPerson));
+    if (caps === undefined) throw new Error('the engine asks no second person');
+    expect(waits()).toEqual([]);
+    const done = new Map(told.job().done);
+    for (const name of operations.keys())
+      if (name !== caps.name) done.set(name, { by: fitter, at: '2026-03-02T08:00:00Z', note: '' });
+    const job = { ...told.job(), done };
+    expect(boardOf(job).waitsFor.filter((one) => one.for === 'a second person')[0]?.says).toContain(
+      caps.title,
+    );
   });
 });

@@ -1,6 +1,8 @@
 /** @module What a job does next and what it waits for, for a board of all jobs: a pure function of the job, without a clock. */
 import type { Operation } from '../engine/engine-type.ts';
+import { askedOf } from './asked.ts';
 import type { Board, NextAction, Waiting } from './board-line.ts';
+import { lackingBefore } from './hold/before.ts';
 import type { GoTo } from './hold/lacking.ts';
 import { standingOf } from './holds.ts';
 import { partHomesOf } from './home/part-home.ts';
@@ -118,6 +120,16 @@ const decisions = (job: OpenJob): readonly Waiting[] => [
   ),
 ];
 
+/** Operations at whose turn it is, and that somebody else than who signs them has yet to look at. */
+const secondPerson = (job: OpenJob): readonly Waiting[] =>
+  operationsIn(job).flatMap((operation): readonly Waiting[] => {
+    if (job.done.has(operation.name) || !operation.asks.some((ask) => ask.secondPerson)) return [];
+    if (lackingBefore(job, operation).length > 0) return [];
+    return askedOf(job, operation)
+      .filter(({ ask, answered }) => ask.secondPerson && answered === undefined)
+      .map(({ says }) => ({ for: 'a second person', says: `“${operation.title}”: ${says}` }));
+  });
+
 export const boardOf = (job: OpenJob): Board => {
   const next = nextOf(job);
   const { spent, remaining } = workTimeOf(job, ['strip', 'build', 'set', 'run']);
@@ -125,7 +137,7 @@ export const boardOf = (job: OpenJob): Board => {
   return {
     scope: scopeOf(job).whole ? '' : scopeNow(job),
     ...(next && { next }),
-    waitsFor: over ? [] : [...ownersWord(job), ...deliveries(job), ...decisions(job)],
+    waitsFor: over ? [] : [...ownersWord(job), ...deliveries(job), ...secondPerson(job), ...decisions(job)],
     spent: Math.round(spent.personMinutes),
     left: over ? 0 : Math.round(remaining.personMinutes),
     untold: over ? 0 : remaining.untold,

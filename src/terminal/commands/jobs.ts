@@ -1,6 +1,5 @@
 /** @module `endfloat jobs`: the board: every job of the workshop, what it does next, what it waits for, its hours. */
-import { isOverdue, waitingWords } from '../../job/board-line.ts';
-import { durationText } from '../../quantity/moment.ts';
+import { isOverdue, spentWords, waitingWords } from '../../job/board-line.ts';
 import { answer } from '../../quantity/refusal.ts';
 import { timeText } from '../../record/figure-text.ts';
 import { leftWords } from '../../work/time-words.ts';
@@ -25,7 +24,7 @@ export const jobs: TerminalCommand = {
         line.owner,
         board.next?.says ?? 'nothing is left to do',
         board.waitsFor.map((one) => waitingWords(one, today)).join('; '),
-        durationText(board.spent),
+        spentWords(board),
         leftWords(board),
         timeText(line.changed),
       ]);
@@ -37,7 +36,7 @@ export const jobs: TerminalCommand = {
             : table(
                 [
                   ...heads,
-                  { head: 'Hours done', right: true },
+                  { head: 'Hours', right: true },
                   { head: 'Left', right: true },
                   { head: 'Changed' },
                 ],

@@ -1,8 +1,7 @@
 /** @module The first sheet: the board: every job in the workshop, what it does next and what it waits for. */
 import { Link } from 'wouter';
-import { type Board, isOverdue, waitingWords } from '../../job/board-line.ts';
+import { type Board, isOverdue, spentWords, waitingWords } from '../../job/board-line.ts';
 import type { JobLine } from '../../job/job-line.ts';
-import { durationText } from '../../quantity/moment.ts';
 import { leftWords } from '../../work/time-words.ts';
 import { Fetched } from '../shell/fetched.tsx';
 import { addressOf, phaseNamed } from '../shell/phases.ts';
@@ -29,7 +28,7 @@ const Waits = ({ waitsFor, today }: { readonly waitsFor: Board['waitsFor']; read
 
 const JobRow = ({ listed, today }: { readonly listed: JobLine; readonly today: string }) => {
   const phase = phaseNamed(listed.phase);
-  const { next, waitsFor, spent, running, scope } = listed.board;
+  const { next, waitsFor, running, scope } = listed.board;
   return (
     <tr>
       <th scope="row">
@@ -60,7 +59,7 @@ const JobRow = ({ listed, today }: { readonly listed: JobLine; readonly today: s
         <Waits waitsFor={waitsFor} today={today} />
       </td>
       <td>
-        {durationText(spent)} done
+        {spentWords(listed.board)}
         <br />
         <span className="faint">{next === undefined ? 'none' : leftWords(listed.board)} left</span>
       </td>
