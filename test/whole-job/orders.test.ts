@@ -30,7 +30,7 @@ const pumps = 'Sprayhope Fuel Injection';
 describe('orders in the terminal', { timeout: 120_000 }, () => {
   beforeAll(async () => {
     await ask('demo');
-    const booking = ['owner=Orrell', 'plate=M1-2086', 'hours=3900h', 'complaint=knocks', 'currency=crowns'];
+    const booking = ['owner=Orrell', 'plate=M1-2093', 'hours=3900h', 'complaint=knocks', 'currency=crowns'];
     expect(await ask('book-in', demoFile('engines/mudlark-1.yaml'), ...booking)).toContain('J-4');
     await ask('take', 'J-4', readings('readings/mudlark-found.csv'));
     const worn = ['place=big-end.1', 'component=big-end-shells', 'finding=worn', 'may-go-back=no'];
