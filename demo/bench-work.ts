@@ -75,9 +75,10 @@ const wrenchFor = (story: Story, torque: number): string | undefined =>
   })?.name;
 
 /** Pulls every joint of an operation, stage by stage and bolt by bolt in its order. */
-const tightenAll = (story: Story, by: string, operation: Operation): void => {
+export const tightenAll = (story: Story, by: string, operation: Operation): void => {
   for (const { fastener, place, stages } of tighteningsOf(story.job(), operation))
     for (const [at, { stage, left }] of stages.entries()) {
+      if (left.length === 0) continue;
       const wrench = stage.kind === 'torque' ? wrenchFor(story, stage.torque) : undefined;
       story.tell(by, 4, {
         kind: 'tighten stage',

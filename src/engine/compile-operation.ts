@@ -24,6 +24,7 @@ export const operationOf = (reader: FigureReader, name: string, file: OperationF
   ...given('at', file.at),
   after: file.after,
   needs: file.needs,
+  readAgain: file['read-again'],
   removes: file.removes,
   fits: file.fits,
   renews: file.renews,

@@ -274,6 +274,8 @@ export interface Operation {
   readonly after: readonly string[];
   /** Characteristics to be proved before it is done; none: no hold point. */
   readonly needs: readonly string[];
+  /** What it needs is read anew after what comes before it, and after its own joints are tightened. */
+  readonly readAgain: boolean;
   /** What it takes off: kinds of place, or names of their own such as `sump`. */
   readonly removes: readonly string[];
   /** What it fits again, by the same names. */

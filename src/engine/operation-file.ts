@@ -26,6 +26,12 @@ export const operationFile = z.strictObject({
   at: name.optional(),
   after: z.array(name).max(32).default([]),
   needs: z.array(name).max(24).default([]).describe('characteristics that must be proved: a hold point'),
+  'read-again': z
+    .boolean()
+    .default(false)
+    .describe(
+      'what it needs is read anew: readings from before the operations under `after` were signed, or from before its own joints were tightened, count no more',
+    ),
   removes: parts.describe(
     'what it takes off: kinds of place where there are such, or names of its own such as `sump`',
   ),

@@ -16,6 +16,7 @@ import type { Fact, JobEvent } from './event.ts';
 import type { Booked, Job, OpenJob, WorkLogged } from './job.ts';
 import { withNewParts } from './order/new-parts.ts';
 import { afterPack } from './pack-after.ts';
+import { readAnewAfter, readAnewAt } from './read-anew.ts';
 import { afterReopening } from './reopened.ts';
 import { stockAfter } from './stock-after.ts';
 import { sumKey } from './sum/sum-places.ts';
@@ -232,12 +233,15 @@ const folded = (job: OpenJob, { id, fact, actor, at }: JobEvent, grow: Grow): Op
       const { kind: _, ...told } = fact;
       const key = jointKey(fact);
       const before = job.tightened.get(key) ?? [];
-      return { ...job, tightened: grow(job.tightened, key, [...before, { ...told, ...signed }]) };
+      return {
+        ...readAnewAt(job, fact.operation),
+        tightened: grow(job.tightened, key, [...before, { ...told, ...signed }]),
+      };
     }
     case 'operation done': {
       const { kind: _, operation, ...told } = fact;
       const done = grow(job.done, operation, { ...told, ...signed });
-      return logged({ ...job, done }, { kind: 'signed', operation, ...signed });
+      return logged({ ...readAnewAfter(job, operation), done }, { kind: 'signed', operation, ...signed });
     }
     case 'work begun':
       return logged(job, { kind: 'begun', operation: fact.operation, ...signed });

@@ -1,6 +1,6 @@
 /** @module The second spill: off by how much, which pack puts it right, and a change that went the wrong way. */
 import { describe, expect, it } from 'vitest';
-import { packed, type SpillBench } from '../../test/job/spilling.ts';
+import { packed, type SpillBench, spilling } from '../../test/job/spilling.ts';
 import { toDegrees } from '../quantity/brand.ts';
 import { standingOf } from './holds.ts';
 import { pumpPacksOf } from './pumps.ts';
@@ -70,6 +70,33 @@ describe('the second check of a pump', () => {
     expect(
       bench.refused({ kind: 'fit pack', place: 'pump.2', shims: [{ text: '0.50', unit: 'mm' }] }),
     ).toContain('“Check the spill” is signed with the packs as they are');
+  });
+
+  it('proves nothing as long as no pack is noted under the pump, and is taken again with the pack', () => {
+    const bench = spilling();
+    bench.spill('pump.1', '24.0');
+    const lacking = () => {
+      const standing = operation(bench, 'check-spill');
+      return standing.kind === 'held' ? standing.lacking : [];
+    };
+    const unpacked = () => lacking().filter(({ says }) => says.startsWith('no shim pack is noted'));
+    expect(unpacked()).toMatchObject([
+      {
+        says: expect.stringContaining('under fuel pump 1'),
+        remedy: 'note the pack that is fitted first, then take the reading',
+        overrule: 'never',
+        goTo: { kind: 'operation', operation: 'fit-pumps' },
+      },
+      { says: expect.stringContaining('under fuel pump 2') },
+    ]);
+    bench.read('pump.1', '59.40');
+    bench.done({ kind: 'count shims', shims: [{ thickness: { text: '0.30', unit: 'mm' }, count: 2 }] });
+    bench.put('pump.1', '0.30', '0.30');
+    expect(unpacked()).toHaveLength(1);
+    const unread = () => lacking().filter(({ says }) => says.includes('fuel pump 1 is not yet known'));
+    expect(unread()).toHaveLength(1);
+    bench.spill('pump.1', '24.0');
+    expect(unread()).toEqual([]);
   });
 
   it('that is off names the pack that puts it right, thicker where it is early, and leaves the others theirs', () => {

@@ -60,8 +60,13 @@ const operandsAt = (
 /** Characteristics that operations need proved or ask to be read, at their places, with all that they are computed from. */
 const proved = (engine: EngineType, operations: readonly Operation[], at: WorkedAt): ReadonlySet<string> => {
   const found = new Set<string>();
-  const ahead = operations.flatMap(({ name, needs, asks }) =>
-    [...needs, ...asks.flatMap(({ reads }) => reads ?? [])].flatMap((need) => {
+  // What is read again was set in this very job, or it is none of its business.
+  const first = new Set(operations.flatMap(({ needs, readAgain }) => (readAgain ? [] : needs)));
+  const ahead = operations.flatMap(({ name, needs, readAgain, asks }) =>
+    [
+      ...needs.filter((need) => !readAgain || first.has(need)),
+      ...asks.flatMap(({ reads }) => reads ?? []),
+    ].flatMap((need) => {
       const needed = engine.characteristics.get(need);
       if (needed === undefined) return [];
       return placesWith(engine, needed.at, at.get(name) ?? 'all').map((place) => [needed, place] as const);

@@ -80,7 +80,8 @@ const brought = (engine: Engine, { title, opening, strip, worked }: Found): Reac
     }),
     renew: renewedBy(engine, names),
     again: back,
-    prove: [...new Set(back.flatMap(({ needs }) => needs))],
+    // What is read again was set on the way, and stands here by that.
+    prove: [...new Set(back.flatMap(({ needs, readAgain }) => (readAgain ? [] : needs)))],
   };
 };
 

@@ -1,25 +1,19 @@
 /** @module A job that goes part of the way, told from its booking on: stripped, measured, planned, built, run. */
-import { signAll } from '../../demo/bench-work.ts';
 import { instruments } from '../../demo/instruments.ts';
-import { noteSums } from '../../demo/noted-sums.ts';
 import { fitter } from '../../demo/people.ts';
 import { type Story, story } from '../../demo/story.ts';
-import type { Operation } from '../../src/engine/engine-type.ts';
-import { measuredFor } from '../../src/engine/measured-for.ts';
 import type { Request } from '../../src/job/command.ts';
 import { choosePlan, planQuestionOf } from '../../src/job/planning.ts';
 import { pumpPacksOf } from '../../src/job/pumps.ts';
-import { operationsIn, scopeOf } from '../../src/job/scope.ts';
 import { toMeasure } from '../../src/job/to-measure.ts';
 import { cellKey } from '../../src/measure/reading.ts';
-import { entryOrder } from '../../src/measure/scheme.ts';
 import { planEngine } from '../../src/plan/plan.ts';
 import type { Plan } from '../../src/plan/plan-model.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
-import { readingOf } from '../browser/sound-engine.ts';
 import { quillfeatherText } from '../engines/demo-engines.ts';
 import { wornQuillfeather } from '../engines/worn-quillfeather.ts';
 import { booking, mm } from './bench.ts';
+import { workOff } from './work-off.ts';
 
 /** The three-cylinder engine without the steps of its run-in: these are proved elsewhere. */
 export const partialText = quillfeatherText.replace(/^run-in:\n(?: .*\n|\n)*/m, '');
@@ -33,24 +27,7 @@ export const bookedToReach = (reach: readonly string[], number = booking.number)
   return told;
 };
 
-/** Reads what an operation needs in the middle of its limits, reckons its sums, and signs it; one after another. */
-const work = (told: Story, phases: readonly Operation['phase'][]): void => {
-  for (const { name, phase, needs } of operationsIn(told.job())) {
-    const { engine } = told.job().sheet;
-    if (!phases.includes(phase) || told.job().done.has(name)) continue;
-    for (const [at, cell] of entryOrder(engine).entries())
-      if (
-        measuredFor(engine, needs).has(cell.characteristic) &&
-        scopeOf(told.job()).inQuestion(cell.characteristic, cell.place) &&
-        !told.job().sheet.readings.has(cellKey(cell))
-      )
-        told.tell(fitter, 2, readingOf(engine, cell, at));
-    noteSums(told, fitter, name);
-    signAll(told, fitter, [phase], name);
-  }
-};
-
-export const strip = (told: Story): void => work(told, ['strip']);
+export const strip = (told: Story): void => workOff(told, ['strip']);
 
 /** Reads what is to be measured for the decision and nothing else, off the sheet of the worn engine. */
 export const readAsWorn = (told: Story): void => {
@@ -92,9 +69,9 @@ export const timePumps = (told: Story): void => {
 
 /** Builds, sets, runs and signs all that is left. */
 export const buildAndRun = (told: Story): void => {
-  work(told, ['build', 'set']);
+  workOff(told, ['build', 'set']);
   // Where the first start is a gate it is signed before anything runs.
-  work(told, ['run']);
+  workOff(told, ['run']);
   told.tell(fitter, 30, {
     kind: 'log run step',
     speed: { text: '1500', unit: 'rpm' },

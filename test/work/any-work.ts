@@ -8,6 +8,7 @@ export const operation = (name: string, more: Partial<Operation> = {}): Operatio
   phase: 'strip',
   after: [],
   needs: [],
+  readAgain: false,
   removes: [],
   fits: [],
   renews: [],

@@ -9,4 +9,12 @@ describeRule('can prove its hold points', [
     on: 'needs: [pump-depth]',
     weight: 'warning',
   },
+  {
+    breaks: 'reading again of nothing',
+    changes: [
+      ['    needs: [inlet-clearance, exhaust-clearance]\n    read-again: true\n', '    read-again: true\n'],
+    ],
+    says: /reads again, and names nothing that it needs/,
+    on: 'read-again: true',
+  },
 ]);

@@ -14,8 +14,8 @@ describeRule('says when a joint is tightened again', [
     breaks: 'an operation that comes before it is due',
     changes: [
       [
-        '    after: [run-in]\n    tightens: [head-nuts]',
-        '    after: [first-start]\n    tightens: [head-nuts]',
+        '    after: [run-in]\n    needs: [inlet-clearance, exhaust-clearance]\n    read-again: true\n    tightens: [head-nuts]',
+        '    after: [first-start]\n    needs: [inlet-clearance, exhaust-clearance]\n    read-again: true\n    tightens: [head-nuts]',
       ],
     ],
     says: /tighten-head-again does not come after run-in/,

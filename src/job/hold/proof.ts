@@ -8,6 +8,8 @@ import { doubtsIn } from '../doubted.ts';
 import type { OpenJob } from '../job.ts';
 import { placesInQuestion } from '../scope.ts';
 import { type GoTo, type Lacking, lacking } from './lacking.ts';
+import { lackingPack } from './packs.ts';
+import { lackingTightening } from './tightening.ts';
 
 const wayTo = (engine: EngineType, { place, characteristic, cells, missing }: Judged): GoTo | undefined => {
   const cell = missing[0] ?? cells[0]?.cell ?? cellsOf(engine, characteristic, place)[0];
@@ -57,7 +59,9 @@ export const lackingProofOf = (job: OpenJob, names: readonly string[]): readonly
       ? []
       : placesInQuestion(job, needed).map(({ id }) => judge(job.sheet, name, id));
   });
-  const left = judged.flatMap((one) => unproved(engine, one) ?? []);
+  const left = judged.flatMap(
+    (one) => lackingPack(job, one.characteristic, one.place) ?? unproved(engine, one) ?? [],
+  );
   if (left.length > 0) return left;
   const proofs = new Set(judged.flatMap(({ cells }) => cells.flatMap(({ reading }) => reading ?? [])));
   return openDoubts(job)
@@ -70,6 +74,11 @@ export const lackingProofOf = (job: OpenJob, names: readonly string[]): readonly
     );
 };
 
-/** What an operation's hold point lacks; none where it has no hold point or all is proved. */
-export const lackingProof = (job: OpenJob, { needs }: Operation): readonly Lacking[] =>
-  lackingProofOf(job, needs);
+/**
+ * What an operation's hold point lacks; none where it has no hold point or all is proved. Where it reads again after its
+ * own joints are tightened, nothing is asked before: it would be read in vain.
+ */
+export const lackingProof = (job: OpenJob, operation: Operation): readonly Lacking[] =>
+  operation.readAgain && lackingTightening(job, operation).length > 0
+    ? []
+    : lackingProofOf(job, operation.needs);

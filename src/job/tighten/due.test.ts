@@ -34,6 +34,24 @@ describe('what is tightened again', () => {
     expect(standings(ran)).toEqual(['done', '50 h']);
   });
 
+  it('is due anew once its joint was opened', () => {
+    const bench = run();
+    tightenAll(bench, 'look-again');
+    bench.done({ kind: 'do operation', operation: 'look-again', note: '' });
+    bench.done({ kind: 'reopen operation', operation: lay, why: 'a cap was turned' });
+    expect(standings(bench)).toEqual([]);
+    tightenAll(bench, lay);
+    bench.done({ kind: 'do operation', operation: lay, note: '' });
+    pumpRead(bench);
+    bench.done({ kind: 'do operation', operation: 'fit-pumps', note: '' });
+    expect(standings(bench)).toEqual(['waits', '50 h']);
+    bench.done({ kind: 'do operation', operation: 'first-start', note: '' });
+    expect(standings(bench)).toEqual(['due', '50 h']);
+    expect(bench.refused({ kind: 'hand over', to: 'W. Heron', note: '' })).toMatch(
+      /“Tighten the caps again” is not done/,
+    );
+  });
+
   it('is told in words: when, cold or not, and how', () => {
     const bench = run();
     expect(tightenDue(bench.open).map((due) => dueWords(bench.open, due))).toEqual([

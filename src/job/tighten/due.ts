@@ -15,7 +15,10 @@ export type TightenDue = Again &
         /** Names of operations. */
         readonly after: string;
         readonly by: string;
-        /** `waits` until what makes it due is done. */
+        /**
+         * `waits` until what makes it due is done. Once done it stays so, however often the engine is run in: a gasket
+         * settles in its first heat. Where the joint is opened again, so is all that rests on it, and it waits anew.
+         */
         readonly standing: 'waits' | 'due' | 'done';
       }
     | { readonly when: 'after hand-over'; readonly hours: Hours }
