@@ -89,6 +89,13 @@ const pumpOf = (job: OpenJob, timing: PumpTiming, place: Place): Pump => {
   };
 };
 
+/**
+ * Whether a pump runs on a pack that is further off than the manual lets it be. Its depth says so only until its timing
+ * is proved: a pump that spills where it should has the right pack, whatever its pad and tappet measured.
+ */
+export const packIsOff = ({ fitted, check }: Pick<Pump, 'fitted' | 'check'>): boolean =>
+  fitted?.withinTolerance === false && check?.verdict !== 'within';
+
 const setOf = (job: OpenJob, timing: PumpTiming, pumps: readonly Pump[]): Answer<PackSet> => {
   const missing = pumps.flatMap((pump) => pump.missing);
   const [first] = missing;

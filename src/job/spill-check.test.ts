@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { packed, type SpillBench, spilling } from '../../test/job/spilling.ts';
 import { toDegrees } from '../quantity/brand.ts';
 import { standingOf } from './holds.ts';
-import { pumpPacksOf } from './pumps.ts';
+import { packIsOff, pumpPacksOf } from './pumps.ts';
 
 const pump = (bench: SpillBench, place: string) => {
   const found = pumpPacksOf(bench.open).pumps.find((one) => one.place === place);
@@ -129,6 +129,18 @@ describe('the second check of a pump', () => {
     expect(check(bench, 'pump.2').moved?.says).toBe(
       'the pack was made 0.200 mm thicker, which makes the pump 2.00° later; it came 1.90° later',
     );
+  });
+
+  it('that is put right stands, though by its depth another pack was needed', () => {
+    const bench = packed();
+    bench.spill('pump.1', '24.0');
+    bench.spill('pump.2', '26.0');
+    bench.put('pump.2', '0.50', '0.30', '0.10');
+    // By the depth alone it is 0.20 mm too thick.
+    expect(packIsOff(pump(bench, 'pump.2'))).toBe(true);
+    bench.spill('pump.2', '24.1');
+    expect(packIsOff(pump(bench, 'pump.2'))).toBe(false);
+    expect(bench.refused({ kind: 'hand over', to: 'W. Heron', note: '' })).not.toContain('further off');
   });
 
   it('that is worse after the change doubts the sign, and proposes no further pack', () => {

@@ -2,8 +2,9 @@
 
 import { bookIn, bringInstruments } from '../../demo/bench-work.ts';
 import { instruments } from '../../demo/instruments.ts';
-import { story } from '../../demo/story.ts';
+import { type Story, story } from '../../demo/story.ts';
 import type { EngineType } from '../../src/engine/engine-type.ts';
+import { measuredFor } from '../../src/engine/measured-for.ts';
 import { bareFigure, quantityOf } from '../../src/engine/shown-in.ts';
 import { cellTitle } from '../../src/job/cell-title.ts';
 import type { Request, RequestOf } from '../../src/job/command.ts';
@@ -18,9 +19,11 @@ import { type Answer, refusalText } from '../../src/quantity/refusal.ts';
 import { amountOf } from '../../src/quantity/typed.ts';
 import { highsSolver } from '../../src/solver/highs.ts';
 import type { Store } from '../../src/store/sql-store.ts';
+import { planAndAgree } from '../job/partial.ts';
+import { workOff } from '../job/work-off.ts';
 
-/** Books the engine in, its instruments beside it; tells the job's id. */
-export const bookSound = async (store: Store, number: string): Promise<string> => {
+/** The engine booked in, its instruments beside it. */
+const bookedSound = async (number: string): Promise<Story> => {
   const told = story(60, '2026-11-02T08:10:00Z');
   await bookIn(told, './engines/quillfeather-3w.yaml', {
     number,
@@ -33,6 +36,12 @@ export const bookSound = async (store: Store, number: string): Promise<string> =
     told,
     instruments.map(({ name }) => name),
   );
+  return told;
+};
+
+/** Books the engine in; tells the job's id. */
+export const bookSound = async (store: Store, number: string): Promise<string> => {
+  const told = await bookedSound(number);
   await store.append(told.id, 0, told.events());
   return told.id;
 };
@@ -104,4 +113,28 @@ export const measureSound = async (store: Store, id: string): Promise<void> => {
     choosePlan(plan),
     { kind: 'note agreement', name: 'Long Withy Growers', how: 'by telephone' },
   ]);
+};
+
+/** What is read as the engine is set: nobody has read it while it is built. */
+const readWhenSet = (engine: EngineType): ReadonlySet<string> =>
+  measuredFor(
+    engine,
+    [...engine.operations.values()].flatMap(({ phase, needs }) =>
+      phase === 'set' || phase === 'run' ? needs : [],
+    ),
+  );
+
+/** An engine that is stripped, measured, agreed and built, nothing on it set; tells the job's id. */
+export const buildSound = async (store: Store, number: string): Promise<string> => {
+  const told = await bookedSound(number);
+  workOff(told, ['strip']);
+  const { engine } = told.job().sheet;
+  const later = readWhenSet(engine);
+  for (const [at, cell] of entryOrder(engine).entries())
+    if (!later.has(cell.characteristic) && !told.job().sheet.readings.has(cellKey(cell)))
+      told.tell('Pip Ansell', 1, readingOf(engine, cell, at));
+  await planAndAgree(told);
+  workOff(told, ['build']);
+  await store.append(told.id, 0, told.events());
+  return told.id;
 };

@@ -18,6 +18,8 @@ export interface WorkThrough {
   readonly write: (sheet: Locator, ask: string, text: string) => Promise<void>;
   /** Goes where a line of what is lacking leads, reads a figure there, and comes back. */
   readonly read: (sheet: Locator, line: Locator, text: string) => Promise<void>;
+  /** Reads all that the operation in hand needs read, each where its line leads. */
+  readonly prove: (sheet: Locator) => Promise<void>;
   /** Types the number of a part's tag at the place in hand. */
   readonly scan: (sheet: Locator, part: string) => Promise<void>;
   /** Goes on though the order of work lacks something, in the name of whoever answers for it. */
@@ -92,7 +94,7 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     await sheet.waitFor();
   };
   /** Reads what is lacking, until nothing is lacking that can be read. */
-  const readWhatIsLacking = async (sheet: Locator) => {
+  const prove = async (sheet: Locator) => {
     const wanted = sheet.locator('.lacking > li').filter({ hasText: ': read ' });
     while ((await wanted.count()) > 0) {
       await entered(wanted.first(), (title) => bench.readings.get(title) ?? '');
@@ -158,13 +160,14 @@ export const workThrough = (page: Page, keys: Keys, bench: Bench): WorkThrough =
     reckon,
     write,
     read,
+    prove,
     scan,
     overrule,
     sign,
     through: async (operation) => {
       const sheet = await open(operation);
       await confirmHomes(sheet);
-      await readWhatIsLacking(sheet);
+      await prove(sheet);
       await answer(sheet);
       await reckon(sheet);
       await tightenAll(sheet, keys);

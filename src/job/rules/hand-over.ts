@@ -4,7 +4,7 @@ import { blank, type Trouble, trouble } from '../../journal/trouble.ts';
 import type { RequestOf } from '../command.ts';
 import { stepsLeft } from '../hold/run-in.ts';
 import type { OpenJob } from '../job.ts';
-import { pumpsAsFitted } from '../pumps.ts';
+import { packIsOff, pumpsAsFitted } from '../pumps.ts';
 import { runInStanding } from '../run/run-in-standing.ts';
 import { tightenDue } from '../tighten/due.ts';
 import { undone } from '../undone.ts';
@@ -12,10 +12,10 @@ import { unplanned } from '../unplanned.ts';
 
 /** Pumps without a fitted pack, and packs that are further off than the manual lets them be. */
 const pumpsLeft = (job: OpenJob): readonly string[] =>
-  pumpsAsFitted(job).flatMap(({ title, fitted }) => {
-    if (fitted === undefined) return [`no shim pack is fitted under ${title}`];
-    return fitted.withinTolerance === false
-      ? [`the shim pack under ${title} is further off than the manual lets it be`]
+  pumpsAsFitted(job).flatMap((pump) => {
+    if (pump.fitted === undefined) return [`no shim pack is fitted under ${pump.title}`];
+    return packIsOff(pump)
+      ? [`the shim pack under ${pump.title} is further off than the manual lets it be`]
       : [];
   });
 

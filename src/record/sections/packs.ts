@@ -89,7 +89,12 @@ export const packDeviations = (job: OpenJob): readonly Line[] => {
     ...pumps.flatMap(({ title, fitted, beyond, check, lost }) => [
       ...(fitted === undefined ? [{ name: title, says: 'no shim pack is noted as fitted' }] : []),
       ...(fitted !== undefined && fitted.withinTolerance !== true
-        ? [{ name: title, says: `the pack fitted is beyond the tolerance: ${packText(fitted)}` }]
+        ? [
+            {
+              name: title,
+              says: `the pack fitted is beyond the tolerance${check?.verdict === 'within' ? ' by its depth, and right by the second check' : ''}: ${packText(fitted)}`,
+            },
+          ]
         : []),
       ...(beyond === undefined ? [] : [{ name: title, says: beyond.says }]),
       ...(lost === undefined ? [] : [{ name: title, says: `pack not measured as found: ${lost.says}` }]),

@@ -32,16 +32,16 @@ export const timing: TerminalCommand = {
   summary: 'show the shim packs and the timing of the pumps, and which pack puts a pump right',
   usage: ['timing JOB'],
   about:
-    'Exit code 1 while a pump has no pack within its tolerance, or, where the engine type asks for a second check, one that is within.',
+    'Exit code 1 while a pump has no pack within its tolerance, or, where the engine type asks for a second check, none that is proved by it.',
   options: storeOptions,
   words: [1, 1],
   run: (given) =>
     inJob(given, async ({ job }) => {
       const packs = pumpPacksOf(job);
-      const proved = packs.pumps.every(
-        ({ fitted, check }) =>
-          fitted?.withinTolerance === true &&
-          (packs.timing?.check === undefined || check?.verdict === 'within'),
+      const proved = packs.pumps.every(({ fitted, check }) =>
+        packs.timing?.check === undefined
+          ? fitted?.withinTolerance === true
+          : fitted !== undefined && check?.verdict === 'within',
       );
       return answer({
         text: [

@@ -1,6 +1,6 @@
 /** @module Building: shims counted, packs chosen and fitted, operations signed with their hold points. */
 import { useMemo } from 'react';
-import { pumpPacksOf } from '../../job/pumps.ts';
+import { packIsOff, pumpPacksOf } from '../../job/pumps.ts';
 import { TagsLink } from '../home/tags-link.tsx';
 import { useJob } from '../journal/use-desk.tsx';
 import { OperationList, useOperations } from '../operation/operation-list.tsx';
@@ -19,7 +19,7 @@ export const BuildSheet = () => {
   const next = operations.find(({ standing }) => standing.kind === 'open');
   const lacking = operations.flatMap(({ standing }) => (standing.kind === 'held' ? standing.lacking : []))[0];
   const fitted = packs.pumps.filter(({ fitted: pack }) => pack !== undefined);
-  const off = fitted.filter(({ fitted: pack }) => pack?.withinTolerance === false).length;
+  const off = fitted.filter(packIsOff).length;
   const done = operations.filter(({ standing }) => standing.kind === 'done').length;
   return (
     <>
