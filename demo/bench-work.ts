@@ -17,7 +17,10 @@ import type { Story } from './story.ts';
 type Booking = Pick<
   RequestOf<'book in'>,
   'number' | 'owner' | 'plate' | 'hoursRun' | 'complaint' | 'hoursWanted' | 'daysWanted'
->;
+> & {
+  /** Instead of the file's own text. */
+  readonly engineType?: string;
+};
 
 export const bookIn = async (story: Story, engineFile: string, booking: Booking): Promise<void> => {
   story.tell(foreman, 0, {

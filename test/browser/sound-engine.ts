@@ -21,12 +21,14 @@ import { highsSolver } from '../../src/solver/highs.ts';
 import type { Store } from '../../src/store/sql-store.ts';
 import { planAndAgree } from '../job/partial.ts';
 import { workOff } from '../job/work-off.ts';
+import { engineText } from './workshop.ts';
 
 /** The engine booked in, its instruments beside it. */
-const bookedSound = async (number: string): Promise<Story> => {
+const bookedSound = async (number: string, engineType = engineText): Promise<Story> => {
   const told = story(60, '2026-11-02T08:10:00Z');
   await bookIn(told, './engines/quillfeather-3w.yaml', {
     number,
+    engineType,
     owner: 'Long Withy Growers',
     plate: 'QF-0603',
     hoursRun: { text: '2100', unit: 'h' },
@@ -125,8 +127,8 @@ const readWhenSet = (engine: EngineType): ReadonlySet<string> =>
   );
 
 /** An engine that is stripped, measured, agreed and built, nothing on it set; tells the job's id. */
-export const buildSound = async (store: Store, number: string): Promise<string> => {
-  const told = await bookedSound(number);
+export const buildSound = async (store: Store, number: string, engineType: string): Promise<string> => {
+  const told = await bookedSound(number, engineType);
   workOff(told, ['strip']);
   const { engine } = told.job().sheet;
   const later = readWhenSet(engine);
