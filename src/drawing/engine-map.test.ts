@@ -115,6 +115,22 @@ describe('the marks of the map', () => {
     for (const mark of marks) expect(text).toContain(`>${mark}</text>`);
   });
 
+  it('stand in the legend each clear of the next, in as many lines as a narrow engine needs', () => {
+    for (const engine of [three, demo('mudlark-1.yaml')]) {
+      const text = svgText(engineMap(engine, new Map([['piston.1', 'not opened']])));
+      const width = Number(/viewBox="0 0 ([\d.]+)/.exec(text)?.[1]);
+      const words = marks.map((mark) => {
+        const [, x, y] = new RegExp(`<text x="([\\d.]+)" y="([\\d.]+)"[^>]*>${mark}</text>`).exec(text) ?? [];
+        // A capital of this lettering is about half as wide as the lettering is high.
+        return { from: Number(x) - 36, to: Number(x) + mark.length * 8, y: Number(y) };
+      });
+      for (const [at, { to, y }] of words.entries()) {
+        const next = words[at + 1];
+        expect(to).toBeLessThanOrEqual(next?.y === y ? next.from : width);
+      }
+    }
+  });
+
   it('have nothing that is not opened in the legend where all of the engine is', () => {
     const text = svgText(engineMap(three, new Map()));
     expect(text).not.toContain('not opened');

@@ -144,14 +144,36 @@ const here = (box: Box): SvgNode =>
     arrowHead(box.x + box.width / 2, box.y - 6, 'down', pens.accent),
   );
 
-const legend = (shown: readonly Mark[], y: number, width: number): readonly SvgNode[] =>
-  shown.flatMap((mark, at) => {
-    const share = (width - 24) / shown.length;
-    const x = 4 + share * at;
-    return [
-      ...marked({ x, y, width: 30, height: 26 }, mark),
-      lettering(mark, x + 36, y + 19, { 'font-size': 16 }),
-    ];
+const legendLine = 34;
+
+/** Room for a mark and its word, with what keeps it from the next; lettering is about half as wide as high. */
+const roomFor = (mark: Mark): number => 36 + mark.length * 8.5 + 14;
+
+/** The marks line by line: a narrow engine has no room for all of them beside one another. */
+const legendLines = (shown: readonly Mark[], width: number): readonly (readonly Mark[])[] => {
+  const lines: Mark[][] = [];
+  let taken = width;
+  for (const mark of shown) {
+    taken += roomFor(mark);
+    if (taken > width) {
+      lines.push([]);
+      taken = roomFor(mark);
+    }
+    lines.at(-1)?.push(mark);
+  }
+  return lines;
+};
+
+const legend = (lines: readonly (readonly Mark[])[], top: number): readonly SvgNode[] =>
+  lines.flatMap((line, row) => {
+    const y = top + row * legendLine;
+    return line.flatMap((mark, at) => {
+      const x = 4 + line.slice(0, at).reduce((sum, each) => sum + roomFor(each), 0);
+      return [
+        ...marked({ x, y, width: 30, height: 26 }, mark),
+        lettering(mark, x + 36, y + 19, { 'font-size': 16 }),
+      ];
+    });
   });
 
 /**
@@ -196,6 +218,8 @@ export const engineMap = (
       .length;
   // Only a job that goes part of the way leaves any place alone.
   const shown = marks.filter((mark) => mark !== 'not opened' || countOf(mark) > 0);
+  const lines = legendLines(shown, layout.width);
+  const foot = layout.height + 10 + lines.length * legendLine;
   const counted = shown.map((mark) => `${countOf(mark)} ${mark}`).join(', ');
   const box = at === undefined ? undefined : layout.places.get(at);
   const rows = layout.rows.map(({ words, y }) =>
@@ -204,7 +228,7 @@ export const engineMap = (
   const folded = engine.layout === 'vee' ? ' The second bank is folded down.' : '';
   const lit = way === undefined ? '' : ` The way to ${way.to} is marked.`;
   return sheetOf(
-    { width: layout.width, height: layout.height + 44 + (way === undefined ? 0 : legendHigh) },
+    { width: layout.width, height: foot + (way === undefined ? 0 : legendHigh) },
     {
       title: `${engine.title}, section along the crank`,
       description: `Places: ${counted}.${folded}${lit}`,
@@ -218,7 +242,7 @@ export const engineMap = (
       return flagged ? [flagOver(flagged, sign)] : [];
     }),
     ...(box ? [here(box)] : []),
-    ...legend(shown, layout.height + 8, layout.width),
-    ...(way ? legendOfWay(layout.height + 44, layout.width, way) : []),
+    ...legend(lines, layout.height + 8),
+    ...(way ? legendOfWay(foot, layout.width, way) : []),
   );
 };
